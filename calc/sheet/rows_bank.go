@@ -1,0 +1,4 @@
+package sheet
+
+// bankRows are filled in below.
+var bankRows []Row

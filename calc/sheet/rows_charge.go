@@ -1,0 +1,4 @@
+package sheet
+
+// chargeRows are filled in below.
+var chargeRows []Row

@@ -1,0 +1,4 @@
+package sheet
+
+// hullRows are filled in below.
+var hullRows []Row

@@ -1,0 +1,4 @@
+package sheet
+
+// loadRows are filled in below.
+var loadRows []Row

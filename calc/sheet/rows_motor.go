@@ -1,0 +1,4 @@
+package sheet
+
+// motorRows are filled in below.
+var motorRows []Row

@@ -1,0 +1,4 @@
+package sheet
+
+// shaftRows are filled in below.
+var shaftRows []Row

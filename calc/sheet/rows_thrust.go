@@ -1,0 +1,4 @@
+package sheet
+
+// thrustRows are filled in below.
+var thrustRows []Row

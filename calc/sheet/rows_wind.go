@@ -1,0 +1,4 @@
+package sheet
+
+// windRows are filled in below.
+var windRows []Row

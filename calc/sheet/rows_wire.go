@@ -1,0 +1,4 @@
+package sheet
+
+// wireRows are filled in below.
+var wireRows []Row

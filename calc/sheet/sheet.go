@@ -1,0 +1,154 @@
+// Package sheet is the one sheet of figures: every quantity of a fitting is a
+// cell, every formula and every assumption is a row that names the cells it
+// needs and the one it gives, and a solution is a walk over that graph.
+//
+// What to compute, what is missing, why a figure is what it is, how far it may
+// be trusted and which measure is worth asking for are all read off the same
+// walk: nothing else in the program decides them again.
+//
+//	cells.go     the cells: slots and figures by their public names
+//	book.go      the rows, gathered in one Book; the order of preference
+//	solve.go     the walk: given, computed, assumed, or unknown
+//	bands.go     each assumption moved to its ends: bands and sensitivity
+//	working.go   a step in words: the formula with its numbers put in
+//	rows_*.go    the rows, one subject a file
+//
+// Limits: rows hold values in SI (hours, ampere hours and watt hours for a
+// battery's time, charge and energy). A row reads only the cells that it
+// declares. A cell that several rows can give takes the first whose needs are
+// met; what a person said always comes first.
+package sheet
+
+import (
+	"fmt"
+
+	"heronlake.example/ask/calc/band"
+	"heronlake.example/ask/calc/unit"
+)
+
+// ID names a cell. It is an index into the table of cells, so that a solution
+// is an array and a misspelt name does not compile.
+type ID int
+
+// Cell describes one quantity of the fitting.
+type Cell struct {
+	Name   string    // public id: a slot or a figure of the answer contract, or an inner quantity
+	Form   unit.Form // how it is shown, and in which SI unit it is stored
+	Label  string    // as a person calls it
+	Word   bool      // holds a word (a hull kind), not a number
+	Figure bool      // part of the public contract of figures
+}
+
+var (
+	cells  []Cell
+	byName = map[string]ID{}
+)
+
+// declare adds a cell while the package is set up.
+func declare(c Cell) ID {
+	if _, twice := byName[c.Name]; twice {
+		panic("sheet: cell declared twice: " + c.Name)
+	}
+	id := ID(len(cells))
+	cells = append(cells, c)
+	byName[c.Name] = id
+	return id
+}
+
+func slot(name string, f unit.Form, label string) ID {
+	return declare(Cell{Name: name, Form: f, Label: label})
+}
+
+func word(name, label string) ID { return declare(Cell{Name: name, Label: label, Word: true}) }
+
+func figure(name string, f unit.Form, label string) ID {
+	return declare(Cell{Name: name, Form: f, Label: label, Figure: true})
+}
+
+// inner is a quantity that lies between said and shown: an area, a coefficient.
+func inner(name string, f unit.Form, label string) ID {
+	return declare(Cell{Name: name, Form: f, Label: label})
+}
+
+// Describe returns the cell's description.
+func (id ID) Describe() Cell { return cells[id] }
+
+// String is the cell's public name.
+func (id ID) String() string { return cells[id].Name }
+
+// Lookup finds a cell by its public name.
+func Lookup(name string) (ID, bool) {
+	id, ok := byName[name]
+	return id, ok
+}
+
+// All lists every cell in the order of declaration.
+func All() []ID {
+	ids := make([]ID, len(cells))
+	for i := range ids {
+		ids[i] = ID(i)
+	}
+	return ids
+}
+
+// Basis says what kind of ground a value stands on (answer contract).
+type Basis string
+
+const (
+	Practice   Basis = "practice"
+	Model      Basis = "model"
+	Regulation Basis = "regulation"
+	Standard   Basis = "standard"
+	Stock      Basis = "stock"
+	Said       Basis = "said"
+	Estimate   Basis = "estimate"
+)
+
+// A Row gives one cell, by a formula (Compute) or by an assumption (Assume);
+// exactly one of the two is set.
+type Row struct {
+	Name  string // readable and unique; :why prints it
+	Gives ID
+	Needs []ID // all must be known before the row is tried
+	May   []ID // read where they can be known; the row does without
+	// When, if set, is asked after Needs and May are known.
+	When func(v View) bool
+	// Formula shows the right-hand side with cells in braces, for instance
+	// "{load.total} x {thrust.ratio}"; numbers are put in from the trace.
+	Formula string
+	Source  string // regulation, standard, handbook; or "common practice, no published source"; or "from memory"
+	Basis   Basis
+	// Ladder marks a choice of the next step of a series, whose ends come from
+	// the ends of its needs rather than from a sum of squares.
+	Ladder  bool
+	Compute func(v View) (float64, error)
+	Assume  func(v View) (Guess, bool)
+}
+
+// A Guess is the value that an assumption row puts in for what nobody said.
+type Guess struct {
+	Value  band.Band[float64]
+	Word   string   // for a word cell
+	Others []string // for a word cell: what else it might well be
+	Why    string   // a short reason for the reader: "two aboard unless you say"
+	// Constant marks a property of the model or the trade that no customer can
+	// be asked for; it widens bands but is not listed among the assumptions.
+	Constant bool
+}
+
+// A RangeError says that an input lies where a formula does not hold.
+type RangeError struct {
+	Cell      ID
+	Value     float64
+	Low, High float64 // SI; equal when only the text tells
+	Text      string
+}
+
+func (e *RangeError) Error() string {
+	c := e.Cell.Describe()
+	if e.Text != "" {
+		return fmt.Sprintf("%s of %s: %s", c.Label, unit.Show(e.Value, c.Form, unit.US), e.Text)
+	}
+	return fmt.Sprintf("%s of %s is outside %s to %s", c.Label, unit.Show(e.Value, c.Form, unit.US),
+		unit.Show(e.Low, c.Form, unit.US), unit.Show(e.High, c.Form, unit.US))
+}

@@ -1,0 +1,74 @@
+package sheet
+
+import (
+	"strings"
+
+	"heronlake.example/ask/calc/unit"
+)
+
+// Working writes the right-hand side of a step with its numbers put in, in the
+// reader's units: "1,900 lb x 2 lb per 100 lb". It is read from the trace, so it
+// cannot disagree with the value. A said or assumed step gives "".
+func (s *Solution) Working(st *Step, sys unit.System) string {
+	if st == nil || st.Row == nil || st.Row.Compute == nil {
+		return ""
+	}
+	return s.fill(st.Row.Formula, sys)
+}
+
+// Symbols writes the right-hand side with the cells' labels: "loaded weight x
+// thrust per weight".
+func (st *Step) Symbols() string {
+	if st.Row == nil {
+		return ""
+	}
+	return expand(st.Row.Formula, func(name string) string {
+		if id, ok := Lookup(name); ok {
+			return strings.ToLower(id.Describe().Label)
+		}
+		return name
+	})
+}
+
+// Show writes a step's value in the reader's units.
+func (st *Step) Show(sys unit.System) string {
+	c := st.ID.Describe()
+	if c.Word {
+		return st.Word
+	}
+	return unit.Show(st.Value, c.Form, sys)
+}
+
+func (s *Solution) fill(formula string, sys unit.System) string {
+	return expand(formula, func(name string) string {
+		id, ok := Lookup(name)
+		if !ok {
+			return name
+		}
+		st := s.Step(id)
+		if st == nil {
+			return "0" // an optional cell that nobody gave
+		}
+		return st.Show(sys)
+	})
+}
+
+// expand replaces each {name}.
+func expand(text string, by func(string) string) string {
+	var b strings.Builder
+	for {
+		open := strings.IndexByte(text, '{')
+		if open < 0 {
+			break
+		}
+		end := strings.IndexByte(text[open:], '}')
+		if end < 0 {
+			break
+		}
+		b.WriteString(text[:open])
+		b.WriteString(by(text[open+1 : open+end]))
+		text = text[open+end+1:]
+	}
+	b.WriteString(text)
+	return b.String()
+}

@@ -1,0 +1,265 @@
+// Package answer is the contract between the core and everything that shows its
+// results: one question gives one Answer, and the terminal text, the fit sheet,
+// a drill's marking and --json are views of that one value. Nothing is computed
+// or decided while it is shown.
+//
+// Limits: values are SI, hours, ampere hours and watt hours; each is rounded to
+// six significant figures once, by Finish. Field names and ids are public and
+// versioned by Schema: adding is allowed, renaming is not.
+package answer
+
+import (
+	"heronlake.example/ask/calc/unit"
+)
+
+// Schema is the version of the contract.
+const Schema = "ask.answer/1"
+
+// Answer is everything that one question gave.
+type Answer struct {
+	Schema     string       `json:"schema"`
+	Question   string       `json:"question"`
+	Headline   string       `json:"headline"`
+	Changed    []Change     `json:"changed,omitempty"` // what this turn changed, and by how much
+	Read       []Read       `json:"read"`
+	Understood []Understood `json:"understood"`
+	Assumed    []Assumed    `json:"assumed"`
+	Figures    []Figure     `json:"figures"`
+	Choices    []Choice     `json:"choices"`
+	Cautions   []Caution    `json:"cautions"`
+	Passages   []Passage    `json:"passages"`
+	Ask        []Ask        `json:"ask"`
+	Problems   []Problem    `json:"problems"`
+	Steps      []Step       `json:"steps,omitempty"`
+	Tables     []Table      `json:"tables,omitempty"`
+	Curves     []Curve      `json:"curves,omitempty"`
+	Parts      []Part       `json:"parts,omitempty"`
+	Corrected  []Corrected  `json:"corrected,omitempty"` // misspelt trade words and what they were taken for
+	Notice     string       `json:"notice,omitempty"`    // the standing line on regulations, manuals and electricians
+	// Steer names the colon word that this answers ("boat", "why", "undo", ...);
+	// empty for plain talk.
+	Steer   string    `json:"steer,omitempty"`
+	Unknown []Unknown `json:"unknown,omitempty"` // with "boat": what nobody said and nothing assumes
+	Reply   string    `json:"reply,omitempty"`   // a colon word's one-line result
+}
+
+// Unknown is a slot that would be of use and has no value.
+type Unknown struct {
+	Slot  string `json:"slot"`
+	Label string `json:"label"`
+}
+
+// Change is one figure or fact that a turn moved.
+type Change struct {
+	ID   string `json:"id"`   // slot or figure
+	Text string `json:"text"` // "thrust needed 48 -> 53 lb"
+}
+
+// Read is a number or measure found in the text before any meaning is given.
+type Read struct {
+	Said  string   `json:"said"`
+	Kind  string   `json:"kind"`
+	Value *float64 `json:"value,omitempty"`
+	Low   *float64 `json:"low,omitempty"`
+	High  *float64 `json:"high,omitempty"`
+	Unit  string   `json:"unit"`
+	As    string   `json:"as,omitempty"` // recognised as none of the fitting's business
+	Start int      `json:"start"`        // byte offsets in Question
+	End   int      `json:"end"`
+}
+
+// Understood is a slot as it stands after this turn.
+type Understood struct {
+	Slot  string   `json:"slot"`
+	Value *float64 `json:"value,omitempty"`
+	Low   *float64 `json:"low,omitempty"`
+	High  *float64 `json:"high,omitempty"`
+	Text  string   `json:"text,omitempty"`
+	Unit  string   `json:"unit,omitempty"`
+	Said  string   `json:"said,omitempty"`
+	New   bool     `json:"new,omitempty"`
+	Row   string   `json:"row,omitempty"` // the rule that bound it
+}
+
+// Assumed is a value put in for what nobody said.
+type Assumed struct {
+	Slot    string   `json:"slot"`
+	Value   *float64 `json:"value,omitempty"`
+	Low     *float64 `json:"low,omitempty"`
+	High    *float64 `json:"high,omitempty"`
+	Text    string   `json:"text,omitempty"`
+	Unit    string   `json:"unit,omitempty"`
+	Display string   `json:"display"` // "2 (1 to 3)"
+	Why     string   `json:"why"`
+	Source  string   `json:"source,omitempty"`
+}
+
+// Figure is one computed cell.
+type Figure struct {
+	ID      string  `json:"id"`
+	Label   string  `json:"label"`
+	Value   float64 `json:"value"`
+	Low     float64 `json:"low"`
+	High    float64 `json:"high"`
+	Unit    string  `json:"unit"`
+	Display string  `json:"display"` // "38 lb"
+	Band    string  `json:"band,omitempty"`
+	Basis   string  `json:"basis"`
+	How     string  `json:"how"`
+	Source  string  `json:"source,omitempty"`
+	Cites   []int   `json:"cites"`
+	Asked   bool    `json:"asked,omitempty"`   // the question asked for it
+	Decides bool    `json:"decides,omitempty"` // it decided the pick
+}
+
+// Choice is a pick among kinds.
+type Choice struct {
+	ID      string `json:"id"`
+	Pick    string `json:"pick"`
+	Why     string `json:"why"`
+	Instead string `json:"instead,omitempty"` // what would change it; when the cheaper does
+	Cites   []int  `json:"cites"`
+	Asked   bool   `json:"asked,omitempty"`
+}
+
+// Caution is a warning that applies here.
+type Caution struct {
+	ID    string `json:"id"`
+	Text  string `json:"text"`
+	Cites []int  `json:"cites"`
+}
+
+// Passage is a quoted paragraph of the notes.
+type Passage struct {
+	N       int    `json:"n"`
+	Note    string `json:"note"`
+	Title   string `json:"title,omitempty"`
+	Heading string `json:"heading"`
+	Text    string `json:"text"`
+	Source  string `json:"source"`
+	Shop    bool   `json:"shop,omitempty"` // a shop's own note
+}
+
+// Ask is the one question worth asking next.
+type Ask struct {
+	Slot     string `json:"slot"`
+	Question string `json:"question"`
+	Why      string `json:"why"`
+}
+
+// Problem is what could not be done, in words that say what to do.
+type Problem struct {
+	Kind  string `json:"kind"` // unplaced, ambiguous, contradiction, out-of-range, out-of-scope, no-notes, unreadable
+	Text  string `json:"text"`
+	Said  string `json:"said,omitempty"`
+	Slot  string `json:"slot,omitempty"`
+	Start int    `json:"start,omitempty"` // byte offsets of Said in Question; both 0 when none
+	End   int    `json:"end,omitempty"`
+}
+
+// Step is one line of the chain behind a figure.
+type Step struct {
+	ID       string   `json:"id"`
+	Label    string   `json:"label"`
+	From     string   `json:"from"` // said, measured, assumed, computed, constant
+	Row      string   `json:"row,omitempty"`
+	Formula  string   `json:"formula,omitempty"`
+	Working  string   `json:"working,omitempty"` // the formula with its numbers put in
+	Inputs   []string `json:"inputs,omitempty"`
+	Result   string   `json:"result"`
+	Value    *float64 `json:"value,omitempty"`
+	Band     string   `json:"band,omitempty"`
+	Unit     string   `json:"unit,omitempty"`
+	Source   string   `json:"source,omitempty"`
+	Said     string   `json:"said,omitempty"`
+	Why      string   `json:"why,omitempty"`
+	Warnings []string `json:"warnings,omitempty"`
+}
+
+// Table is a comparison.
+type Table struct {
+	ID      string     `json:"id"`
+	Title   string     `json:"title"`
+	Columns []string   `json:"columns"`
+	Rows    [][]string `json:"rows"`
+	Verdict string     `json:"verdict,omitempty"`
+}
+
+// Curve is a line to draw: named axes, units, points in SI.
+type Curve struct {
+	ID     string       `json:"id"`
+	Title  string       `json:"title"`
+	X      Axis         `json:"x"`
+	Y      Axis         `json:"y"`
+	Points [][2]float64 `json:"points"`
+}
+
+// Axis names one direction of a curve.
+type Axis struct {
+	Label string `json:"label"`
+	Unit  string `json:"unit"`
+}
+
+// Part is one line of the rig.
+type Part struct {
+	What  string   `json:"what"`
+	Item  string   `json:"item,omitempty"` // the shop's own name of it
+	Count int      `json:"count"`
+	Price *float64 `json:"price,omitempty"` // each; absent where the shelf has none
+	Note  string   `json:"note,omitempty"`
+}
+
+// Corrected is a misspelt word of the trade and what it was taken for.
+type Corrected struct {
+	Said string `json:"said"`
+	Word string `json:"word"`
+}
+
+// Num returns a pointer to a value rounded as the contract asks.
+func Num(x float64) *float64 {
+	r := unit.Round(x, 6)
+	return &r
+}
+
+// Finish rounds what is still unrounded and replaces nil lists by empty ones, so
+// that the JSON always carries the same fields.
+func (a *Answer) Finish() {
+	a.Schema = Schema
+	for i := range a.Figures {
+		f := &a.Figures[i]
+		f.Value, f.Low, f.High = unit.Round(f.Value, 6), unit.Round(f.Low, 6), unit.Round(f.High, 6)
+		if f.Cites == nil {
+			f.Cites = []int{}
+		}
+	}
+	for i := range a.Choices {
+		if a.Choices[i].Cites == nil {
+			a.Choices[i].Cites = []int{}
+		}
+	}
+	for i := range a.Cautions {
+		if a.Cautions[i].Cites == nil {
+			a.Cautions[i].Cites = []int{}
+		}
+	}
+	for i := range a.Curves {
+		for j, p := range a.Curves[i].Points {
+			a.Curves[i].Points[j] = [2]float64{unit.Round(p[0], 6), unit.Round(p[1], 6)}
+		}
+	}
+	empty(&a.Read)
+	empty(&a.Understood)
+	empty(&a.Assumed)
+	empty(&a.Figures)
+	empty(&a.Choices)
+	empty(&a.Cautions)
+	empty(&a.Passages)
+	empty(&a.Ask)
+	empty(&a.Problems)
+}
+
+func empty[T any](list *[]T) {
+	if *list == nil {
+		*list = []T{}
+	}
+}

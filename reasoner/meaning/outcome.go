@@ -1,0 +1,81 @@
+// Package meaning decides what was said about which boat: which number is the
+// boat and which the load, what a bare "55" is, what a later turn changes and
+// what it leaves alone, and what is being asked.
+//
+// A doubtful reading becomes a question, never a fact: precision comes before
+// reach, because a number in the wrong slot becomes a wrong motor.
+//
+//	outcome.go   what a turn gives: the card, the wish, the problems
+//
+// Limits: one language, one speaker, the slots of the answer contract. Nothing
+// here computes a figure.
+package meaning
+
+import "heronlake.example/ask/reasoner/card"
+
+// Topic is a thing that can be asked about.
+type Topic string
+
+const (
+	Fit      Topic = "fit"      // which motor, and what goes with it
+	Thrust   Topic = "thrust"   // how much thrust, or whether a given one is enough
+	Shaft    Topic = "shaft"    // how long a shaft, or whether one is too short
+	Bank     Topic = "bank"     // which or how many batteries
+	Runtime  Topic = "runtime"  // how long, how far
+	Wire     Topic = "wire"     // which gauge, how much drop
+	Breaker  Topic = "breaker"  // which rating, where
+	Charger  Topic = "charger"  // which charger, how long
+	Hold     Topic = "hold"     // which wind or current it holds against
+	Speed    Topic = "speed"    // how fast
+	Weight   Topic = "weight"   // what it weighs, loaded or the bank
+	Capacity Topic = "capacity" // what the plate leaves, trim
+	Voltage  Topic = "voltage"  // 12, 24 or 36
+	Cost     Topic = "cost"
+	Choice   Topic = "choice"  // which kind: mount, control, drive
+	Fault    Topic = "fault"   // something does not work
+	Concept  Topic = "concept" // what is, why does, explain
+)
+
+// Command is plain talk that steers the conversation.
+type Command string
+
+const (
+	None  Command = ""
+	Undo  Command = "undo"
+	Fresh Command = "fresh" // start over; the rest of the line is the new boat
+)
+
+// Wish is what a turn asks for.
+type Wish struct {
+	Topics  []Topic  // in the order asked; empty when the turn only states facts
+	Judge   []string // slots whose said value is to be judged: "is 42 too short?", "8 gauge enough?"
+	Compare []string // contract words or values named to choose between: "12", "24"; "brushed", "brushless"
+	Over    string   // the slot or choice that Compare is about: "motor.voltage", "motor.drive", ...
+	Why     bool     // asks for the reason of what was just answered
+	Words   []string // topics in words for the notes, for instance "ventilation"
+	// Out is set when the talk is about something else altogether.
+	Out bool
+}
+
+// Problem is what could not be understood, in words that say what to do.
+type Problem struct {
+	Kind       string // unplaced, ambiguous, contradiction, out-of-range, out-of-scope
+	Text       string
+	Said       string
+	Slot       string
+	Start, End int
+}
+
+// Correction is a misspelt word of the trade and what it was taken for.
+type Correction struct{ Said, Word string }
+
+// Outcome is what one turn gives.
+type Outcome struct {
+	Card      card.Card
+	Changed   []string // slots that this turn set, changed or removed
+	Command   Command
+	Wish      Wish
+	Problems  []Problem
+	Corrected []Correction
+	Metric    bool // the speaker used metric units in this turn
+}
