@@ -1,10 +1,22 @@
 // Package kb is what the program knows that is not arithmetic: the trade notes,
 // in passages that each answer one thing.
 //
-//	note.go      notes and passages; reading Markdown
+//	note.go      notes and passages
+//	library.go   a set of notes; finding one
+//	builtin.go   the notes that the program carries
+//	parse.go     Markdown to a note
+//	plain.go     the Markdown of a passage as plain text
+//	shop.go      a shop's own folder of notes
+//	reference.go figures in a note, named rather than written
+//	render.go    a passage with its figures filled in
+//	check.go     the lint, and the worked examples
 //	query.go     what a search is asked and what it answers
 //	notes/*.md   the notes themselves
 //	words/       the trade's words and their synonyms
+//
+// Limits: a note is at most 64 KiB of UTF-8; markup beyond headings,
+// paragraphs, lists, simple tables and emphasis is reduced to its words, and
+// HTML is left out.
 package kb
 
 // Note is one Markdown file.
@@ -18,10 +30,15 @@ type Note struct {
 	Shop     bool   // one of a shop's own
 	File     string // where it was read, for messages
 	Passages []Passage
+	Examples []Example
+
+	source []byte // the file as read, in which the lint finds lines
 }
 
 // Passage is the text below one heading of a note: plain text in which a figure
-// may stand as a reference, filled in when the passage is shown.
+// may stand as a reference, filled in when the passage is shown. Blocks are
+// parted by an empty line; the lines within a block (of a list or a table) are
+// meant as they stand.
 type Passage struct {
 	ID      string // note id + "#" + slug of the heading
 	Note    string
@@ -34,5 +51,18 @@ type Passage struct {
 	Line    int // where it begins in its file
 }
 
-// Library is a set of notes with their passages, in the order of their ids.
-type Library struct{ Notes []Note }
+// Example is a worked example of a note: a question and the figures that its
+// answer must hold.
+type Example struct {
+	Question string
+	Want     []Expected
+	Line     int
+}
+
+// Expected is one figure of a worked example, as written: a value and a unit,
+// or a word.
+type Expected struct {
+	Figure string
+	Value  string
+	Line   int
+}

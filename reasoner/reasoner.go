@@ -1,18 +1,29 @@
 // Package reasoner turns a line of talk into an Answer.
 //
-//	reasoner.go  the one path: Ask, and the colon words
+//	reasoner.go  what a Reasoner is made of; a Session and its memory
+//	turn.go      the one path of plain talk: read, bind, solve, advise, cite
+//	topics.go    which topics a turn is about when it does not say so
+//	compare.go   two things named, side by side on this boat
+//	cite.go      passages, numbered in the order in which they are cited
+//	steer.go     the colon words
 //	answer/      the Answer, the public contract
 //	read/        text to tokens and measures
 //	card/        the facts of one conversation
 //	meaning/     measures to facts and wishes
 //	fit/         facts to figures through calc, and the question worth asking
-//	advise/      choices with reasons, cautions that apply
+//	advise/      choices with reasons, cautions that apply, the headline
+//
+// Limits: one Session is one conversation about one boat at a time and is not
+// safe for concurrent use. Nothing here reads a clock, a file or the
+// environment.
 package reasoner
 
 import (
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/kb"
 	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/fit"
 )
 
 // Searcher finds passages. It is declared here, where it is used, so that the
@@ -38,17 +49,55 @@ type Reasoner struct{ opts Options }
 // New makes a Reasoner.
 func New(opts Options) *Reasoner { return &Reasoner{opts: opts} }
 
+// state is the conversation after one turn.
+type state struct {
+	card   card.Card
+	topics []string
+	fit    *fit.Fit
+}
+
+// mostUndo is how many turns can be taken back.
+const mostUndo = 50
+
 // Session is one conversation. It is not safe for concurrent use.
-type Session struct{ r *Reasoner }
+type Session struct {
+	r    *Reasoner
+	sys  unit.System
+	set  bool // the units were chosen, by option or by :units
+	now  state
+	past []state
+}
 
 // NewSession begins a conversation that knows nothing.
-func (r *Reasoner) NewSession() *Session { return &Session{r: r} }
+func (r *Reasoner) NewSession() *Session {
+	return &Session{r: r, sys: r.opts.Units, set: r.opts.UnitsSet}
+}
 
 // Ask answers one turn: plain talk, or a colon word with its argument
 // (":boat", ":why FIGURE", ":undo", ":fresh", ":units us|metric").
 // ":help" and ":quit" belong to the door and are not known here.
 func (s *Session) Ask(line string) answer.Answer {
-	a := answer.Answer{Question: line}
-	a.Finish()
-	return a
+	if word, arg, ok := colon(line); ok {
+		return s.steer(line, word, arg)
+	}
+	return s.talk(line)
+}
+
+// keep makes next the present state and remembers the one before it.
+func (s *Session) keep(next state) {
+	s.past = append(s.past, s.now)
+	if len(s.past) > mostUndo {
+		s.past = append([]state(nil), s.past[len(s.past)-mostUndo:]...)
+	}
+	s.now = next
+}
+
+// back takes the last change back and reports whether there was one.
+func (s *Session) back() bool {
+	if len(s.past) == 0 {
+		return false
+	}
+	s.now = s.past[len(s.past)-1]
+	s.past = s.past[:len(s.past)-1]
+	return true
 }

@@ -2,45 +2,95 @@ package sheet
 
 import (
 	"math"
+	"math/bits"
 
 	"heronlake.example/ask/calc/band"
 )
 
+// bitset is a set of small numbers.
+type bitset []uint64
+
+func (b bitset) set(i int)      { b[i>>6] |= 1 << (i & 63) }
+func (b bitset) clear(i int)    { b[i>>6] &^= 1 << (i & 63) }
+func (b bitset) has(i int) bool { return b[i>>6]&(1<<(i&63)) != 0 }
+
+func (b bitset) join(o bitset) {
+	for i, w := range o {
+		b[i] |= w
+	}
+}
+
+// least is the smallest member, -1 of an empty set.
+func (b bitset) least() int {
+	for i, w := range b {
+		if w != 0 {
+			return i<<6 + bits.TrailingZeros64(w)
+		}
+	}
+	return -1
+}
+
+// bitsets makes n sets for members below size, in one piece.
+func bitsets(n, size int) []bitset {
+	words := (size + 63) / 64
+	all := make([]uint64, n*words)
+	sets := make([]bitset, n)
+	for i := range sets {
+		sets[i] = all[i*words : (i+1)*words : (i+1)*words]
+	}
+	return sets
+}
+
 // setBands moves every spread input (an assumption, a model constant, a range
-// that was said) to its low and its high, recomputes what depends on it, and
-// keeps for each step the band found: the root of the sum of squares of the
+// that was said) to its low and its high, recomputes what comes out otherwise,
+// and keeps for each step the band found: the root of the sum of squares of the
 // deviations on each side (trade practice for independent allowances).
+//
+// A change is followed only as far as it goes: where the larger of two routes
+// stays the larger, or a ladder gives the same step, nothing behind it moves.
 func (s *Solution) setBands() {
 	n := len(s.steps)
-	downstream := s.dependents()
-	below, above := make([]float64, n), make([]float64, n)
-	vals := make([]float64, len(s.vals))
+	sets := bitsets(n+1, n) // by step: the later steps that read it
+	reads, pending := sets[:n], sets[n]
+	for j := range s.steps {
+		for _, in := range s.steps[j].Inputs {
+			reads[s.at[in]-1].set(j)
+		}
+	}
+	sums := make([]float64, 2*n)
+	below, above := sums[:n], sums[n:]
+	vals := append([]float64(nil), s.walk.vals...)
+	moved := make([]ID, 0, n)
 	for i := range s.steps {
 		st := &s.steps[i]
 		if !spread(st) {
 			continue
 		}
-		for _, end := range []float64{st.Band.Low, st.Band.High} {
+		for _, end := range [2]float64{st.Band.Low, st.Band.High} {
 			if end == st.Value {
 				continue
 			}
-			copy(vals, s.vals)
 			vals[st.ID] = end
-			for _, j := range downstream[i] {
+			moved = append(moved[:0], st.ID)
+			copy(pending, reads[i])
+			for j := pending.least(); j >= 0; j = pending.least() {
+				pending.clear(j)
 				t := &s.steps[j]
 				x, ok := s.again(t, vals)
-				if !ok {
-					x = t.Value // outside the formula's range: the nominal stands, the band stops here
+				if !ok || x == t.Value {
+					continue // unmoved, or outside the formula's range: there the nominal stands, and the band stops
 				}
 				vals[t.ID] = x
-				if t.Origin != Computed || t.Row.Ladder {
-					continue
-				}
+				moved = append(moved, t.ID)
+				pending.join(reads[j])
 				if d := x - t.Value; d < 0 {
 					below[j] += d * d
 				} else {
 					above[j] += d * d
 				}
+			}
+			for _, id := range moved {
+				vals[id] = s.walk.vals[id]
 			}
 		}
 	}
@@ -54,7 +104,7 @@ func (s *Solution) setBands() {
 }
 
 // setLadders gives a choice of the next size the sizes at the ends of what it
-// was chosen for.
+// was chosen for. vals are the nominal values, and are left so.
 func (s *Solution) setLadders(vals []float64) {
 	for j := range s.steps {
 		st := &s.steps[j]
@@ -63,7 +113,6 @@ func (s *Solution) setLadders(vals []float64) {
 		}
 		ends := [2]float64{st.Value, st.Value}
 		for k := range ends {
-			copy(vals, s.vals)
 			for _, in := range st.Inputs {
 				if b := s.Step(in).Band; k == 0 {
 					vals[in] = b.Low
@@ -75,110 +124,24 @@ func (s *Solution) setLadders(vals []float64) {
 				ends[k] = x
 			}
 		}
+		for _, in := range st.Inputs {
+			vals[in] = s.walk.vals[in]
+		}
 		st.Band = band.Of(min(ends[0], ends[1], st.Value), st.Value, max(ends[0], ends[1], st.Value))
 	}
 }
 
 func spread(st *Step) bool {
-	return st.Origin != Computed && st.Band.Wide() && !st.ID.Describe().Word
+	return st.Origin != Computed && st.Band.Wide() && !cells[st.ID].Word
 }
 
 // again evaluates a step's own row on other values.
 func (s *Solution) again(st *Step, vals []float64) (float64, bool) {
-	v := View{s: s, vals: vals, row: st.Row}
+	v := View{w: &s.walk, vals: vals, row: st.Row, bandEnd: true, near: st.Value}
 	if st.Row.Assume != nil {
 		g, ok := st.Row.Assume(v)
 		return g.Value.Nominal, ok
 	}
 	x, err := st.Row.Compute(v)
 	return x, err == nil && !math.IsNaN(x) && !math.IsInf(x, 0)
-}
-
-// dependents lists, for each step, the later steps that rest on it.
-func (s *Solution) dependents() [][]int {
-	n := len(s.steps)
-	words := (n + 63) / 64
-	up := make([]uint64, n*words) // bit i of row j: step j rests on step i
-	for j := range s.steps {
-		mine := up[j*words : (j+1)*words]
-		for _, in := range s.steps[j].Inputs {
-			i := s.at[in] - 1
-			mine[i/64] |= 1 << (i % 64)
-			for w, bits := range up[i*words : (i+1)*words] {
-				mine[w] |= bits
-			}
-		}
-	}
-	out := make([][]int, n)
-	for i := range s.steps {
-		if !spread(&s.steps[i]) {
-			continue
-		}
-		for j := i + 1; j < n; j++ {
-			if up[j*words+i/64]&(1<<(i%64)) != 0 {
-				out[i] = append(out[i], j)
-			}
-		}
-	}
-	return out
-}
-
-// A Move is what happens to the wanted figures when one assumption is taken to
-// its ends, everything else staying as it is.
-type Move struct {
-	ID        ID
-	Low, High map[ID]float64 // the outputs with the assumption at its low and its high
-	Others    []OtherWord    // for an assumed word
-}
-
-// An OtherWord is the outcome if an assumed word were another one.
-type OtherWord struct {
-	Word    string
-	Outputs map[ID]float64
-}
-
-// Moves reports, for every assumption that a person could be asked about, the
-// outputs at its ends. Each end is a full new solution, so that another row may
-// come to govern.
-func (s *Solution) Moves(outputs []ID) []Move {
-	var moves []Move
-	for i := range s.steps {
-		st := &s.steps[i]
-		if st.Origin != Assumed {
-			continue
-		}
-		if st.ID.Describe().Word {
-			if len(st.Guess.Others) == 0 {
-				continue
-			}
-			m := Move{ID: st.ID}
-			for _, w := range st.Guess.Others {
-				m.Others = append(m.Others, OtherWord{w, s.with(Given{ID: st.ID, Word: w}, outputs)})
-			}
-			moves = append(moves, m)
-			continue
-		}
-		if !st.Band.Wide() {
-			continue
-		}
-		moves = append(moves, Move{ID: st.ID,
-			Low:  s.with(Given{ID: st.ID, Value: band.Exactly(st.Band.Low)}, outputs),
-			High: s.with(Given{ID: st.ID, Value: band.Exactly(st.Band.High)}, outputs)})
-	}
-	return moves
-}
-
-// with solves again with one more cell given and returns the outputs found.
-func (s *Solution) with(g Given, outputs []ID) map[ID]float64 {
-	q := s.q
-	q.Given = append(append([]Given(nil), q.Given...), g)
-	q.Want = outputs
-	t := s.book.solve(q)
-	out := map[ID]float64{}
-	for _, id := range outputs {
-		if t.Has(id) {
-			out[id] = t.Value(id)
-		}
-	}
-	return out
 }

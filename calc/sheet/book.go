@@ -7,6 +7,7 @@ import "fmt"
 type Book struct {
 	rows  []*Row
 	gives [][]*Row // by ID, in order of preference
+	usual int      // about how many steps a solution has
 }
 
 // NewBook checks the rows and indexes them. Formula rows of a cell come before
@@ -37,6 +38,11 @@ func NewBook(groups ...[]Row) (*Book, error) {
 			if (r.Compute != nil) == formulas {
 				b.gives[r.Gives] = append(b.gives[r.Gives], r)
 			}
+		}
+	}
+	for _, rows := range b.gives {
+		if len(rows) > 0 {
+			b.usual++
 		}
 	}
 	return b, nil

@@ -58,7 +58,7 @@ var (
 	WireRun        = slot("wire.run", unit.RunLength, "Wire run, one way")
 	WireGaugeSaid  = slot("wire.gauge-said", unit.WireGauge, "Wire fitted")          // wire.gauge as a slot
 	WireDropTarget = slot("wire.drop-target", unit.Fraction, "Voltage drop allowed") // wire.drop as a slot
-	WireInsulation = slot("wire.insulation", unit.Degree, "Insulation rating")
+	WireInsulation = slot("wire.insulation", unit.InsulationClass, "Insulation rating")
 	WirePlace      = word("wire.place", "Where the wire runs")
 
 	ChargeHours = slot("charge.hours", unit.Hour, "Hours to charge")

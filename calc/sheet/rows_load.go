@@ -1,4 +1,451 @@
 package sheet
 
-// loadRows are filled in below.
-var loadRows []Row
+import (
+	"math"
+
+	"heronlake.example/ask/calc/band"
+	"heronlake.example/ask/calc/load"
+	"heronlake.example/ask/calc/typical"
+	"heronlake.example/ask/calc/unit"
+)
+
+// Inner cells of the load.
+var (
+	LoadPeople     = inner("load.people", unit.Weight, "People's weight")
+	LoadFuel       = inner("load.fuel", unit.Weight, "Fuel's weight")
+	FuelDensity    = inner("fuel.density", unit.WaterDensity, "Fuel's density")
+	LoadBatteries  = inner("load.batteries", unit.Weight, "Trolling batteries, before they are chosen")
+	LoadMotor      = inner("load.motor", unit.Weight, "Trolling motor")
+	PlateFuel      = inner("plate.fuel", unit.Weight, "Fuel in portable tanks")
+	PlateBatteries = inner("plate.batteries", unit.Weight, "Trolling batteries")
+	PlateAboard    = inner("plate.aboard", unit.Weight, "What counts against the plate")
+	PeopleMost     = inner("people.most", unit.Count, "People that the plate leaves room for")
+)
+
+// known is what a person may have said that tells a hull's kind or size. Such a
+// row must not work these out: they rest on the hull themselves.
+var known = []ID{BoatMaterial, BoatLength, LoadTotal, LoadSaid, LoadDry}
+
+// saidWeight is the loaded weight where it was said; failing that, the dry
+// weight and a usual load on top.
+func saidWeight(v View) unit.Mass {
+	switch {
+	case v.Said(LoadTotal):
+		return v.Mass(LoadTotal)
+	case v.Said(LoadSaid):
+		return v.Mass(LoadSaid)
+	case v.Said(LoadDry):
+		return 1.5*v.Mass(LoadDry) + unit.Pounds(400) // from memory: two people, an engine in keeping and gear
+	}
+	return 0
+}
+
+// A hullGuess is a rule for the kind of hull by what was said. Zero limits and
+// an empty material match anything; a limit matches only what was said.
+type hullGuess struct {
+	material    string
+	shorter     unit.Length // boat shorter than this
+	lighter     unit.Mass   // loaded weight below this
+	hull        string
+	others      []string
+	why         string
+	needsLength bool
+}
+
+// hullGuesses are tried in order; from memory of the trade.
+var hullGuesses = []hullGuess{
+	{material: "fabric", hull: typical.Inflatable, why: "fabric: taken for an inflatable"},
+	{material: "polyethylene", lighter: unit.Pounds(450), hull: typical.Kayak, others: []string{typical.Canoe}, why: "light and plastic: taken for a kayak"},
+	{material: "polyethylene", hull: typical.Jon, others: []string{typical.Kayak, typical.Other}, why: "plastic and no kayak by its weight: taken for a flat-bottomed boat"},
+	{material: "aluminum", shorter: unit.Feet(13.5), hull: typical.Jon, others: []string{typical.Vee}, why: "a short aluminum boat: taken for a jon"},
+	{material: "aluminum", hull: typical.Vee, others: []string{typical.Jon, typical.DeepVee}, why: "an aluminum boat: taken for a vee unless you say jon or pontoon"},
+	{material: "fiberglass", shorter: unit.Feet(16), hull: typical.Vee, others: []string{typical.Flats, typical.Bass}, why: "a short glass boat: taken for a vee"},
+	{material: "fiberglass", shorter: unit.Feet(21.5), hull: typical.Bass, others: []string{typical.Bay, typical.DeepVee}, why: "a glass boat of this length: taken for a bass boat"},
+	{material: "fiberglass", needsLength: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Bass}, why: "a glass boat of this length: taken for a bay boat"},
+	{material: "fiberglass", hull: typical.Bass, others: []string{typical.Bay, typical.Vee}, why: "a glass boat: taken for a bass boat"},
+	{material: "wood", hull: typical.Vee, others: []string{typical.Jon}, why: "a wooden boat: taken for a vee"},
+	{shorter: unit.Feet(15), lighter: unit.Pounds(420), hull: typical.Kayak, others: []string{typical.Canoe, typical.Jon}, why: "so short and light: taken for a kayak"},
+	{shorter: unit.Feet(13.5), hull: typical.Jon, others: []string{typical.Vee, typical.Inflatable}, why: "a short boat: taken for a jon"},
+	{shorter: unit.Feet(18.8), hull: typical.Vee, others: []string{typical.Jon, typical.Bass}, why: "taken for a vee unless you say the kind of hull"},
+	{needsLength: true, hull: typical.DeepVee, others: []string{typical.Bass, typical.Pontoon}, why: "a boat of this length: taken for a deep vee"},
+	{lighter: unit.Pounds(420), hull: typical.Kayak, others: []string{typical.Canoe, typical.Jon}, why: "so light: taken for a kayak"},
+	{lighter: unit.Pounds(2600), hull: typical.Vee, others: []string{typical.Jon, typical.Bass}, why: "taken for a vee unless you say the kind of hull"},
+	{hull: typical.Bay, others: []string{typical.Bass, typical.Pontoon}, why: "so heavy: taken for a bay boat"},
+}
+
+func (g hullGuess) matches(v View, weight unit.Mass) bool {
+	long := v.Said(BoatLength)
+	switch {
+	case g.material != "" && !(v.Said(BoatMaterial) && v.Word(BoatMaterial) == g.material):
+		return false
+	case g.shorter > 0 && !(long && v.Length(BoatLength) < g.shorter):
+		return false
+	case g.needsLength && !long:
+		return false
+	case g.lighter > 0 && !(weight > 0 && weight < g.lighter):
+		return false
+	}
+	return true
+}
+
+const kindSource = "typical of the kind and length of hull, from memory"
+
+// byKind assumes a quantity from the typical table of the hull's kind, read at
+// the boat's length. The power is how the quantity grows with length outside
+// the table.
+func byKind[T ~float64](gives ID, name, why string, power float64, table func(*typical.Boat) typical.ByLength[T]) Row {
+	return Row{
+		Name: name, Gives: gives, Needs: []ID{BoatHull, BoatLength}, Source: kindSource, Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			b, ok := typical.BoatOf(v.Word(BoatHull))
+			if !ok {
+				return Guess{}, false
+			}
+			x, inside := table(b).Value(v.Length(BoatLength), power)
+			if x.Nominal == 0 {
+				return Guess{}, false
+			}
+			if !inside {
+				v.Warn("the boat is longer or shorter than the table of such hulls: a wide estimate")
+			}
+			return Guess{Value: si(x), Why: why}, true
+		},
+	}
+}
+
+// loadRows: what the boat is, what it carries, what it weighs, and what the
+// plate leaves.
+var loadRows = []Row{
+	{
+		Name: "loaded weight with people added", Gives: LoadTotal, Needs: []ID{LoadSaid, PeopleMore, PeopleEach}, May: []ID{LoadAdded},
+		Formula: "{load.said} + {people.added} x {people.each} + {load.added}", Source: "sum of the parts", Basis: Said,
+		Compute: func(v View) (float64, error) {
+			return v.Of(LoadSaid) + v.Of(PeopleMore)*v.Of(PeopleEach) + v.Of(LoadAdded), nil
+		},
+	},
+	{
+		Name: "loaded weight with load added", Gives: LoadTotal, Needs: []ID{LoadSaid}, May: []ID{LoadAdded},
+		Formula: "{load.said} + {load.added}", Source: "sum of the parts", Basis: Said,
+		Compute: func(v View) (float64, error) { return v.Of(LoadSaid) + v.Of(LoadAdded), nil },
+	},
+	{
+		Name: "loaded weight from its parts and what was added", Gives: LoadTotal,
+		Needs:   []ID{LoadAdded, LoadDry, LoadEngine, LoadFuel, LoadPeople, LoadGear, LoadBatteries, LoadMotor},
+		Formula: "{load.dry} + {load.engine} + {load.fuel} + {load.people} + {load.gear} + {load.batteries} + {load.motor} + {load.added}",
+		Source:  "sum of the parts", Basis: Estimate,
+		Compute: func(v View) (float64, error) { return partsOf(v).Total().Kilograms() + v.Of(LoadAdded), nil },
+	},
+	{
+		Name: "loaded weight from its parts", Gives: LoadTotal,
+		Needs:   []ID{LoadDry, LoadEngine, LoadFuel, LoadPeople, LoadGear, LoadBatteries, LoadMotor},
+		Formula: "{load.dry} + {load.engine} + {load.fuel} + {load.people} + {load.gear} + {load.batteries} + {load.motor}",
+		Source:  "sum of the parts", Basis: Estimate,
+		Compute: func(v View) (float64, error) { return partsOf(v).Total().Kilograms(), nil },
+	},
+	{
+		Name: "hull kind by what was said", Gives: BoatHull, Said: known, Source: "from memory", Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			w := saidWeight(v)
+			if w == 0 && !v.Said(BoatLength) && !v.Said(BoatMaterial) {
+				return Guess{}, false // nothing is known of a boat
+			}
+			for _, g := range hullGuesses {
+				if g.matches(v, w) {
+					return Guess{Word: g.hull, Others: g.others, Why: g.why}, true
+				}
+			}
+			return Guess{}, false
+		},
+	},
+	{
+		Name: "boat length by kind and weight", Gives: BoatLength, Needs: []ID{BoatHull}, Said: known, Source: kindSource, Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			b, ok := typical.BoatOf(v.Word(BoatHull))
+			if !ok {
+				return Guess{}, false
+			}
+			w := saidWeight(v)
+			if w == 0 {
+				return Guess{Value: si(b.Usual), Why: "a usual length for this kind of hull"}, true
+			}
+			// The usual loaded weight of such a boat is its dry weight half as
+			// much again and 400 lb, as in saidWeight; read backwards.
+			dry := max((w-unit.Pounds(400))/1.5, w/5)
+			l := min(max(b.Dry.LengthAt(dry, 3), 0.8*b.Usual.Low), 1.2*b.Usual.High)
+			return Guess{Value: band.Of(float64(l)*0.87, float64(l), float64(l)*1.13), Why: "a usual length for this weight and kind of hull"}, true
+		},
+	},
+	{
+		Name: "dry weight by kind and length", Gives: LoadDry, Needs: []ID{BoatHull, BoatLength}, May: []ID{BoatMaterial}, Said: []ID{BoatTubes}, Source: kindSource, Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			b, ok := typical.BoatOf(v.Word(BoatHull))
+			if !ok {
+				return Guess{}, false
+			}
+			w, inside := b.Dry.Value(v.Length(BoatLength), 3)
+			if !inside {
+				v.Warn("the boat is longer or shorter than the table of such hulls: a wide estimate of its weight")
+			}
+			f := typical.MaterialFactor(b.Material, v.Word(BoatMaterial))
+			g := si(w)
+			if v.Said(BoatTubes) && v.Of(BoatTubes) >= 3 && b.Form.Hulls > 1 {
+				t := typical.ThirdTube
+				g = band.Of(g.Low*t.Low, g.Nominal*t.Nominal, g.High*t.High)
+			}
+			return Guess{Value: band.Of(g.Low*min(f, 1), g.Nominal*f, g.High*max(f, 1)), Why: "a usual hull of this kind and length"}, true
+		},
+	},
+	byKind(BoatBeam, "beam by kind and length", "a usual beam for this kind and length", 0.5, func(b *typical.Boat) typical.ByLength[unit.Length] { return b.Beam }),
+	byKind(BoatFreeboard, "freeboard by kind and length", "a usual freeboard for this kind and length", 0.5, func(b *typical.Boat) typical.ByLength[unit.Length] { return b.Freeboard }),
+	{
+		Name: "people aboard by hull kind", Gives: PeopleCount, May: []ID{BoatHull}, Source: "from memory", Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			g := Guess{Value: band.Of(1.0, 2, 3), Why: "two aboard unless you say"}
+			if b, ok := typical.BoatOf(v.Word(BoatHull)); ok {
+				g.Value = b.People
+				switch b.People.Nominal {
+				case 1:
+					g.Why = "one aboard unless you say"
+				case 4:
+					g.Why = "four aboard unless you say"
+				}
+			}
+			return g, true
+		},
+	},
+	{
+		Name: "weight of each person", Gives: PeopleEach, Source: "46 CFR 170.090(d): 185 lb a person; ends from memory", Basis: Regulation,
+		Assume: func(v View) (Guess, bool) {
+			return Guess{Value: band.Of(unit.Pounds(160).Kilograms(), load.Person.Kilograms(), unit.Pounds(220).Kilograms()), Why: "the assumed average weight on passenger vessels"}, true
+		},
+	},
+	{
+		Name: "weight of the people", Gives: LoadPeople, Needs: []ID{PeopleCount, PeopleEach},
+		Formula: "{people.count} x {people.each}", Source: "product", Basis: Estimate,
+		Compute: func(v View) (float64, error) { return v.Of(PeopleCount) * v.Of(PeopleEach), nil },
+	},
+	{
+		Name: "gear by people and hull kind", Gives: LoadGear, Needs: []ID{PeopleCount}, May: []ID{BoatHull}, Source: "from memory", Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			base := band.Of(unit.Pounds(50), unit.Pounds(100), unit.Pounds(200))
+			if b, ok := typical.BoatOf(v.Word(BoatHull)); ok {
+				base = b.Gear
+			}
+			n := unit.Mass(v.Of(PeopleCount))
+			each := typical.PersonGear
+			return Guess{Value: si(band.Of(base.Low+n*each.Low, base.Nominal+n*each.Nominal, base.High+n*each.High)),
+				Why: "tackle, anchor, cooler and life jackets"}, true
+		},
+	},
+	{
+		Name: "main engine by kind and length", Gives: LoadEngine, Needs: []ID{BoatHull, BoatLength},
+		Source: "ABYC S-30 Table 1A at a power usual for the boat, the power from memory", Basis: Estimate,
+		Assume: engineGuess,
+	},
+	{
+		Name: "fuel by kind and length", Gives: FuelVolume, Needs: []ID{BoatHull, BoatLength}, Said: []ID{LoadEngine}, Source: kindSource, Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			b, ok := typical.BoatOf(v.Word(BoatHull))
+			switch {
+			case !ok:
+				return Guess{}, false
+			case len(b.Fuel) == 0 || v.Said(LoadEngine) && v.Of(LoadEngine) == 0:
+				return Guess{Why: "no main engine, no fuel"}, true
+			}
+			x, _ := b.Fuel.Value(v.Length(BoatLength), 3)
+			return Guess{Value: si(x), Why: "a usual tank for this kind and length"}, true
+		},
+	},
+	{
+		Name: "fuel density", Gives: FuelDensity, Source: "gasoline 6.1 lb a US gallon in boating practice, 6.0 to 6.3 at 60 F by published tables", Basis: Practice,
+		Assume: func(v View) (Guess, bool) {
+			return Guess{Value: band.Of(float64(load.GasolineLow), float64(load.Gasoline), float64(load.GasolineHigh)), Why: "gasoline", Constant: true}, true
+		},
+	},
+	{
+		Name: "weight of the fuel", Gives: LoadFuel, Needs: []ID{FuelVolume, FuelDensity},
+		Formula: "{fuel.volume} x {fuel.density}", Source: "definition of density", Basis: Estimate,
+		Compute: func(v View) (float64, error) {
+			return load.Fuel(v.Volume(FuelVolume), unit.Density(v.Of(FuelDensity))).Kilograms(), nil
+		},
+	},
+	{
+		Name: "trolling motor by mount and volts", Gives: LoadMotor, May: []ID{MountKind, BoatLength}, Said: []ID{MotorVoltage, MotorCount}, Source: "weights by mount and voltage, from memory", Basis: Estimate,
+		Assume: motorWeightGuess,
+	},
+	{
+		Name: "trolling batteries before the choice", Gives: LoadBatteries, May: []ID{BoatHull, BoatLength},
+		Said:   []ID{BatteryCount, BatteryGroup, BatteryCapacity, BatteryChemistry, BatteryVoltage, MotorVoltage},
+		Source: "weights by case size and chemistry, from memory", Basis: Estimate,
+		Assume: batteryWeightGuess,
+	},
+	{
+		Name: "batteries against the plate", Gives: PlateBatteries, Needs: []ID{BankWeight},
+		Formula: "{bank.weight}", Source: "the bank as chosen or said", Basis: Estimate,
+		Compute: func(v View) (float64, error) { return v.Of(BankWeight), nil },
+	},
+	{
+		Name: "batteries against the plate, before the choice", Gives: PlateBatteries, Needs: []ID{LoadBatteries},
+		Formula: "{load.batteries}", Source: "estimate before the bank is chosen", Basis: Estimate,
+		Compute: func(v View) (float64, error) { return v.Of(LoadBatteries), nil },
+	},
+	{
+		Name: "fuel in portable tanks", Gives: PlateFuel, Needs: []ID{LoadFuel}, May: []ID{BoatHull},
+		Formula: "{load.fuel} where the tank is portable", Source: "33 CFR 183.35, 183.75: full fixed tanks belong to the boat's weight", Basis: Regulation,
+		Compute: func(v View) (float64, error) {
+			if b, ok := typical.BoatOf(v.Word(BoatHull)); ok && !b.PortableFuel {
+				return 0, nil
+			}
+			return v.Of(LoadFuel), nil
+		},
+	},
+	{
+		Name: "weight that the plate counts", Gives: PlateAboard, Needs: []ID{LoadPeople, LoadGear, LoadMotor, PlateBatteries}, May: []ID{LoadEngine, PlateFuel, LoadAdded},
+		Formula: "{load.people} + {load.gear} + {load.engine} + {plate.fuel} + {plate.batteries} + {load.motor} + {load.added}",
+		Source:  "33 CFR 183.25: persons, motors and gear", Basis: Regulation,
+		Compute: func(v View) (float64, error) {
+			p := load.Parts{People: v.Mass(LoadPeople), Gear: v.Mass(LoadGear), Engine: v.Mass(LoadEngine), Fuel: v.Mass(PlateFuel),
+				Batteries: v.Mass(PlateBatteries), Motor: v.Mass(LoadMotor)}
+			return p.Aboard().Kilograms() + v.Of(LoadAdded), nil
+		},
+	},
+	{
+		Name: "left under the plate", Gives: LoadMargin, Needs: []ID{LoadPlate, PlateAboard}, May: []ID{BoatHull, BoatLength},
+		Formula: "{load.plate} - ({plate.aboard})", Source: "33 CFR 183.35 and 183.25: the hull is not counted", Basis: Regulation,
+		Compute: func(v View) (float64, error) {
+			warnPlate(v)
+			return v.Of(LoadPlate) - v.Of(PlateAboard), nil
+		},
+	},
+	{
+		Name: "people that the plate leaves room for", Gives: PeopleMost, Needs: []ID{LoadPlate, LoadMotor, PlateBatteries}, May: []ID{LoadEngine, PlateFuel, LoadGear},
+		Formula: "({load.plate} - {load.engine} - {plate.fuel} - {plate.batteries} - {load.motor} - {load.gear} + 32 lb) / 141 lb",
+		Source:  "33 CFR 183.41(b), one half up; motor, batteries and gear taken off first", Basis: Regulation,
+		Compute: func(v View) (float64, error) {
+			left := v.Mass(LoadPlate) - v.Mass(LoadEngine) - v.Mass(PlateFuel) - v.Mass(PlateBatteries) - v.Mass(LoadMotor) - v.Mass(LoadGear)
+			return float64(load.Persons(left)), nil
+		},
+	},
+}
+
+// partsOf gathers the parts of the loaded weight.
+func partsOf(v View) load.Parts {
+	return load.Parts{Hull: v.Mass(LoadDry), Engine: v.Mass(LoadEngine), Fuel: v.Mass(LoadFuel), People: v.Mass(LoadPeople),
+		Gear: v.Mass(LoadGear), Batteries: v.Mass(LoadBatteries), Motor: v.Mass(LoadMotor)}
+}
+
+// engineGuess assumes the main engine: the table's weight at the low, usual and
+// high power of such a boat.
+func engineGuess(v View) (Guess, bool) {
+	b, ok := typical.BoatOf(v.Word(BoatHull))
+	if !ok {
+		return Guess{}, false
+	}
+	if len(b.Horsepower) == 0 {
+		return Guess{Why: "no main engine on this kind of boat"}, true
+	}
+	p, _ := b.Horsepower.Value(v.Length(BoatLength), 2)
+	weigh := func(hp typical.Horsepower) (float64, bool) {
+		o, err := load.OutboardOf(min(max(float64(hp), 0.1), 350))
+		return o.Rigged().Kilograms(), err == nil
+	}
+	low, ok1 := weigh(p.Low)
+	mid, ok2 := weigh(p.Nominal)
+	high, ok3 := weigh(p.High)
+	return Guess{Value: band.Of(low, mid, high), Why: "an outboard of a usual power for this boat"}, ok1 && ok2 && ok3
+}
+
+// motorWeightGuess assumes the trolling motor's weight. The voltage is the one
+// said, or one usual for the boat's length: the voltage that the core would work
+// out rests on this weight.
+func motorWeightGuess(v View) (Guess, bool) {
+	volts := unit.Volts(12)
+	switch {
+	case v.Said(MotorVoltage):
+		volts = v.Voltage(MotorVoltage)
+	case v.Length(BoatLength) > unit.Feet(20.5):
+		volts = unit.Volts(36)
+	case v.Length(BoatLength) > unit.Feet(17.5):
+		volts = unit.Volts(24)
+	}
+	w := typical.AnyMotor
+	if m, ok := typical.MountOf(v.Word(MountKind)); ok {
+		w = m.WeightAt(volts)
+	}
+	n := unit.Mass(1)
+	if v.Said(MotorCount) {
+		n = unit.Mass(v.Of(MotorCount))
+	}
+	return Guess{Value: si(band.Of(w.Low*n, w.Nominal*n, w.High*n)), Why: "a usual motor for such a boat", Constant: true}, true
+}
+
+// batteryWeightGuess assumes the weight of the trolling batteries from what was
+// said of them, or from what such boats carry.
+func batteryWeightGuess(v View) (Guess, bool) {
+	chem := ""
+	if v.Said(BatteryChemistry) {
+		chem = v.Word(BatteryChemistry)
+	}
+	each := typical.PoundsOf(eachBattery(v, chem))
+	n := batteryCountGuess(v)
+	return Guess{Value: band.Of(each.Low*n.Low, each.Nominal*n.Nominal, each.High*n.High), Why: "a usual bank until one is chosen", Constant: true}, true
+}
+
+// eachBattery is the weight of one battery in pounds.
+func eachBattery(v View, chem string) band.Band[float64] {
+	c := typical.ChemistryOf(chem)
+	ah := 0.0
+	switch {
+	case v.Said(BatteryCapacity):
+		ah = v.Of(BatteryCapacity)
+	case v.Said(BatteryGroup):
+		if g := typical.GroupBatteryOf(v.Word(BatteryGroup)); g != nil {
+			if chem != "lithium" {
+				return g.Pounds
+			}
+			ah = g.LithiumA.Nominal
+		}
+	}
+	if ah == 0 && chem == "lithium" {
+		ah = 100 // from memory: the usual lithium battery of an electric motor
+	}
+	if ah > 0 {
+		volts := 12.0
+		if v.Said(BatteryVoltage) {
+			volts = v.Of(BatteryVoltage)
+		}
+		k := ah / 100 * volts / 12
+		return band.Of(c.PoundsPer100Ah.Low*k, c.PoundsPer100Ah.Nominal*k, c.PoundsPer100Ah.High*k)
+	}
+	if v.Word(BoatHull) == typical.Kayak {
+		return band.Of(11.0, 24, 58) // from memory: a small lithium or sealed battery, at most a group 27
+	}
+	return typical.GroupBatteryOf("27").Pounds
+}
+
+// batteryCountGuess is how many batteries to reckon with.
+func batteryCountGuess(v View) band.Band[float64] {
+	switch {
+	case v.Said(BatteryCount):
+		return band.Exactly(v.Of(BatteryCount))
+	case v.Said(MotorVoltage):
+		return band.Exactly(math.Max(1, math.Round(v.Of(MotorVoltage)/12)))
+	case v.Length(BoatLength) > unit.Feet(20.5):
+		return band.Of(2.0, 3, 3)
+	case v.Length(BoatLength) > unit.Feet(17.5):
+		return band.Of(1.0, 2, 3)
+	}
+	return band.Of(1.0, 1, 2)
+}
+
+// warnPlate says where the plate is not the regulation's.
+func warnPlate(v View) {
+	switch v.Word(BoatHull) {
+	case typical.Pontoon, typical.Canoe, typical.Kayak, typical.Inflatable, typical.Sailboat:
+		v.Warn("the federal capacity rule does not cover this kind of boat: its plate is the builder's own")
+		return
+	}
+	if v.Has(BoatLength) && v.Length(BoatLength) >= unit.Feet(20) {
+		v.Warn("the federal capacity rule ends at 20 ft: the plate of a longer boat is the builder's own")
+	}
+}

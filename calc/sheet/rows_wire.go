@@ -1,4 +1,263 @@
 package sheet
 
-// wireRows are filled in below.
-var wireRows []Row
+import (
+	"errors"
+	"fmt"
+
+	"heronlake.example/ask/calc/band"
+	"heronlake.example/ask/calc/bank"
+	"heronlake.example/ask/calc/typical"
+	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/calc/wire"
+)
+
+// Inner cells of the wire and its protection.
+var (
+	// WireJudged is the wire that ampacity, drop and thrust loss are given
+	// for: the one said, otherwise the one chosen.
+	WireJudged    = inner("wire.judged", unit.WireGauge, "Wire considered")
+	WireAmbient   = inner("wire.ambient", unit.InsulationClass, "Air around the wire")
+	WireHeat      = inner("wire.temperature", unit.InsulationClass, "Conductor temperature")
+	WireOhms      = inner("wire.resistance", unit.Ohm, "Resistance out and back")
+	WireContacts  = inner("wire.contacts", unit.Ohm, "Plug, breaker and lugs")
+	WirePower     = inner("wire.thrust-power", unit.Factor, "Power of voltage that thrust follows")
+	WireDropMils  = inner("wire.drop-by-mils", unit.Fraction, "Drop by the wire-area formula")
+	WireMilsExtra = inner("wire.drop-difference", unit.Fraction, "Resistance result above the wire-area formula")
+	WireLongest   = inner("wire.longest-run", unit.RunLength, "Longest run within the drop allowed")
+	WireParallel  = inner("wire.side-by-side", unit.Count, "Runs of the fitted wire side by side that would do")
+
+	BreakerFloor   = inner("breaker.floor", unit.Ampere, "Least breaker for the motor")
+	BreakerCase    = word("breaker.case", "How the wire leaves the battery")
+	BreakerBare    = inner("breaker.distance-bare", unit.DeckLength, "Bare wire, to the breaker")
+	BreakerSheath  = inner("breaker.distance-sheathed", unit.DeckLength, "Wire in a sheath, to the breaker")
+	BreakerBattery = inner("breaker.distance-battery", unit.DeckLength, "Sheathed wire from the battery's own terminal, to the breaker")
+	BreakerVolts   = inner("breaker.volts", unit.Volt, "Breaker's direct-current voltage")
+)
+
+const (
+	ampacitySource = "33 CFR 183.425 Table 5 and its note 1, as good practice"
+	breakerSource  = "smallest standard rating above 1.05 times the current, common practice; 33 CFR 183.455 and ABYC E-11 for the wire"
+	copperSource   = "ASTM B258 gauge, NBS Handbook 100 copper, 0.00393 per K"
+	milsSource     = "ABYC E-11 wire-area formula, K = 10.75"
+	distanceCFR    = "33 CFR 183.455(b) and ABYC E-11"
+	distanceABYC   = "ABYC E-11; readings differ on whether the sheath is needed"
+)
+
+var wireRows = joinRows(wireInputRows, breakerRows, wireFigureRows)
+
+// wireInputRows: what the wire has to do and what it is made of.
+var wireInputRows = []Row{
+	{Name: "drop allowed unless said", Gives: WireDropTarget, Source: bankMemory, Basis: Practice,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Value: band.Exactly(typical.DropTarget), Why: "5 % at full throttle unless you say; 3 % where it is cheap, 10 % the limit"}, true
+		}},
+	{Name: "insulation unless said", Gives: WireInsulation, Source: bankMemory, Basis: Practice,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Value: typical.Insulation, Why: "marine cable of 105 C insulation unless you say; it is printed on the jacket"}, true
+		}},
+	{Name: "place unless said", Gives: WirePlace, Source: bankPractice, Basis: Practice,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Word: "open", Others: []string{"engine-space"}, Why: "run outside the engine space unless you say"}, true
+		}},
+	{Name: "run by the boat's length", Gives: WireRun, Needs: []ID{BoatLength}, May: []ID{MountPlace}, Source: bankMemory, Basis: Estimate,
+		Assume: assumeRun},
+	{Name: "run unless said", Gives: WireRun, Source: bankMemory, Basis: Estimate,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Value: typical.RunUnknownBoat, Why: "batteries aft and motor forward on a middling boat, unless you say"}, true
+		}},
+	tradeConstant(WireContacts, "resistance of plug, breaker and lugs", bankMemory, "a sound plug, breaker and lugs", typical.ContactOhms),
+	tradeConstant(WirePower, "power of voltage that thrust follows", bankMemory, "2 for an ideal motor, less with armature resistance", typical.ThrustPower),
+}
+
+// assumeRun takes the wire to lie along the boat for a bow mount, and to be short
+// for a motor near its battery.
+func assumeRun(v View) (Guess, bool) {
+	switch v.Word(MountPlace) {
+	case "transom":
+		return Guess{Value: typical.AftRun, Why: "a transom motor beside its battery, unless you say"}, true
+	case "kayak":
+		return Guess{Value: typical.KayakRun, Why: "a kayak's battery is never far, unless you say"}, true
+	}
+	l, s := v.Of(BoatLength), typical.BowRunShare
+	return Guess{Value: band.Of(l*s.Low, l*s.Nominal, l*s.High), Why: "from batteries aft to a bow mount is about the boat's length, unless you say"}, true
+}
+
+// wireDuty is what the wire has to do; carry is the breaker that it must outlast.
+func wireDuty(v View, carry float64) wire.Duty {
+	return wire.Duty{
+		Current: v.Current(MotorCurrent), Carry: unit.Current(carry), Volts: v.Voltage(RatedVolts), Run: v.Length(WireRun),
+		MaxDrop: v.Of(WireDropTarget), Insulation: v.Temperature(WireInsulation), Place: wire.PlaceOf(v.Word(WirePlace)),
+	}
+}
+
+var dutyCells = []ID{MotorCurrent, RatedVolts, WireRun, WireDropTarget, WireInsulation, WirePlace}
+
+// breakerRows: rating, distance and voltage.
+var breakerRows = []Row{
+	{Name: "least breaker", Gives: BreakerFloor, Needs: []ID{MotorCurrent}, Source: bankPractice, Basis: Practice,
+		Formula: "1.05 x {motor.current}",
+		Compute: func(v View) (float64, error) { return wire.BreakerFloor(v.Current(MotorCurrent)).Amperes(), nil }},
+	{Name: "breaker", Gives: BreakerRating, Needs: []ID{BreakerFloor, MotorCurrent}, May: []ID{WireGaugeSaid, WireInsulation, WirePlace}, Source: breakerSource, Basis: Practice, Ladder: true,
+		Formula: "next standard rating above {breaker.floor}",
+		Compute: chooseBreaker},
+
+	{Name: "wire leaving the battery unless said", Gives: BreakerCase, Source: distanceCFR, Basis: Regulation,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Word: wire.Bare.String(), Others: []string{wire.Sheathed.String(), wire.AtBattery.String()}, Why: "bare wire, the strictest case", Constant: true}, true
+		}},
+	distanceRow(BreakerBare, wire.Bare, "breaker distance, bare wire", "7 in (18 cm) along a bare wire from the source of power", distanceCFR, Regulation),
+	distanceRow(BreakerSheath, wire.Sheathed, "breaker distance, sheathed wire", "40 in (102 cm) along a wire in a sheath or enclosure all the way", distanceCFR, Regulation),
+	distanceRow(BreakerBattery, wire.AtBattery, "breaker distance, battery terminal", "72 in (183 cm) along a sheathed wire on the battery's own terminal", distanceABYC, Standard),
+	{Name: "breaker distance", Gives: BreakerDistance, Needs: []ID{BreakerCase, BreakerBare, BreakerSheath, BreakerBattery}, Source: distanceCFR, Basis: Regulation,
+		Formula: "{breaker.distance-bare} bare; {breaker.distance-sheathed} in a sheath; {breaker.distance-battery} sheathed at the battery's own terminal",
+		Compute: func(v View) (float64, error) {
+			switch wire.LeavingOf(v.Word(BreakerCase)) {
+			case wire.Sheathed:
+				return v.Of(BreakerSheath), nil
+			case wire.AtBattery:
+				return v.Of(BreakerBattery), nil
+			}
+			return v.Of(BreakerBare), nil
+		}},
+	{Name: "breaker voltage", Gives: BreakerVolts, Needs: []ID{RatedVolts, BatteryChemistry}, Source: "not under the bank's charging voltage; 33 CFR 183.455(d) asks for the nominal voltage", Basis: Practice, Ladder: true,
+		Formula: "next direct-current rating above the charging voltage of a {motor.volts} bank",
+		Compute: func(v View) (float64, error) {
+			top := bank.ChargingVolts(chemistry(v), v.Voltage(RatedVolts)).Volts()
+			if r, ok := v.Ladder(BreakerVolts, Ladder(typical.BreakerVolts)).Next(top); ok {
+				return r, nil
+			}
+			return 0, &RangeError{Cell: RatedVolts, Value: v.Of(RatedVolts), Text: "no usual breaker is rated for its charging voltage: look for one made for it"}
+		}},
+}
+
+func distanceRow(gives ID, l wire.Leaving, name, formula, source string, basis Basis) Row {
+	return Row{Name: name, Gives: gives, Source: source, Basis: basis, Formula: formula,
+		Compute: func(View) (float64, error) { return wire.BreakerDistance(l).Metres(), nil }}
+}
+
+// chooseBreaker takes the next rating up and says how it stands to the wire that
+// was said; a wire still to be chosen is chosen to suit it.
+func chooseBreaker(v View) (float64, error) {
+	rating, ok := v.Ladder(BreakerRating, Ladder(typical.Breakers)).Next(v.Of(BreakerFloor))
+	if !ok {
+		return 0, &RangeError{Cell: MotorCurrent, Value: v.Of(MotorCurrent), Text: "more than the largest breaker in the series allows: a higher voltage needs less current"}
+	}
+	if !v.Has(WireGaugeSaid) {
+		return rating, nil
+	}
+	g := v.Gauge(WireGaugeSaid)
+	ampacity, err := wire.Ampacity(g, v.Temperature(WireInsulation), wire.PlaceOf(v.Word(WirePlace)))
+	if err != nil {
+		return rating, nil // the wire's own figures say what is wrong with it
+	}
+	switch wire.Guards(unit.Current(rating), v.Current(MotorCurrent), ampacity) {
+	case wire.TooLarge:
+		v.Warn(fmt.Sprintf("not on %s: it carries %.0f A, too little for this motor and its breaker; rewire before fitting it", wire.Name(g), ampacity.Amperes()))
+	case wire.NextSizeUp:
+		v.Warn(fmt.Sprintf("above the %.0f A of %s, allowed as the next standard size; heavier wire is better", ampacity.Amperes(), wire.Name(g)))
+	}
+	return rating, nil
+}
+
+// wireFigureRows: gauge, ampacity, drop and its cost.
+var wireFigureRows = []Row{
+	{Name: "smallest wire that passes", Gives: WireGauge, Needs: dutyCells, May: []ID{BreakerRating}, Source: "drop by copper resistance at its temperature; " + ampacitySource, Basis: Regulation, Ladder: true,
+		Formula: "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {motor.current} over {wire.run} one way, and may carry the {breaker.rating} breaker",
+		Compute: func(v View) (float64, error) {
+			r, err := wire.Smallest(wireDuty(v, v.Of(BreakerRating)))
+			return float64(r.Gauge), err
+		}},
+	{Name: "wire as said", Gives: WireJudged, Needs: []ID{WireGaugeSaid}, Source: "as said", Basis: Said,
+		Formula: "{wire.gauge-said}",
+		Compute: func(v View) (float64, error) { return v.Of(WireGaugeSaid), nil }},
+	{Name: "wire as chosen", Gives: WireJudged, Needs: []ID{WireGauge}, Source: ampacitySource, Basis: Regulation,
+		Formula: "{wire.gauge}",
+		Compute: func(v View) (float64, error) { return v.Of(WireGauge), nil }},
+	{Name: "ampacity", Gives: WireAmpacity, Needs: []ID{WireJudged, WireInsulation, WirePlace}, Source: ampacitySource, Basis: Regulation,
+		Formula: "Table 5 for {wire.judged}, {wire.insulation} insulation, {wire.place}",
+		Compute: judgeAmpacity},
+	{Name: "air around the wire", Gives: WireAmbient, Needs: []ID{WirePlace}, Source: ampacitySource, Basis: Regulation,
+		Formula: "what Table 5 takes for a wire {wire.place}",
+		Compute: func(v View) (float64, error) { return wire.PlaceOf(v.Word(WirePlace)).Ambient().Celsius(), nil }},
+	{Name: "conductor temperature", Gives: WireHeat, Needs: []ID{MotorCurrent, WireAmpacity, WireInsulation, WireAmbient}, Source: "heat balance on " + ampacitySource, Basis: Model,
+		Formula: "{wire.ambient} + ({wire.insulation} - {wire.ambient}) x ({motor.current} / {wire.ampacity})^2",
+		Compute: func(v View) (float64, error) {
+			rating, err := wire.Rating(v.Temperature(WireInsulation))
+			if err != nil {
+				return 0, err
+			}
+			if v.Of(MotorCurrent) > v.Of(WireAmpacity) {
+				v.Warn("the wire carries more than it may: it runs hotter than its insulation is made for")
+			}
+			return wire.ConductorTemperature(v.Current(MotorCurrent), v.Current(WireAmpacity), rating, v.Temperature(WireAmbient)).Celsius(), nil
+		}},
+	{Name: "resistance of the pair", Gives: WireOhms, Needs: []ID{WireJudged, WireRun, WireHeat}, Source: copperSource, Basis: Standard,
+		Formula: "2 x {wire.run} of {wire.judged} copper at {wire.temperature}",
+		Compute: func(v View) (float64, error) {
+			r, err := wire.Loop(v.Gauge(WireJudged), v.Length(WireRun), v.Temperature(WireHeat))
+			return r.Ohms(), err
+		}},
+	{Name: "volts lost in the wire", Gives: WireVolts, Needs: []ID{MotorCurrent, WireOhms}, Source: "Ohm's law", Basis: Model,
+		Formula: "{motor.current} x {wire.resistance}",
+		Compute: func(v View) (float64, error) {
+			return wire.Drop(v.Current(MotorCurrent), v.Resistance(WireOhms)).Volts(), nil
+		}},
+	{Name: "voltage drop", Gives: WireDrop, Needs: []ID{WireVolts, RatedVolts}, Source: "Ohm's law", Basis: Model,
+		Formula: "{wire.volts} / {motor.volts}",
+		Compute: func(v View) (float64, error) {
+			drop := v.Of(WireVolts) / v.Of(RatedVolts)
+			if drop > typical.DropLimit {
+				v.Warn("more than a tenth of the voltage is lost in the wire: thicker wire, a shorter run or a higher voltage")
+			}
+			return drop, nil
+		}},
+	{Name: "drop by the wire-area formula", Gives: WireDropMils, Needs: []ID{WireJudged, MotorCurrent, WireRun, RatedVolts}, Source: milsSource, Basis: Standard,
+		Formula: "10.75 x {motor.current} x 2 x {wire.run} / circular mils of {wire.judged}, of {motor.volts}",
+		Compute: func(v View) (float64, error) {
+			e, err := wire.DropByMils(v.Gauge(WireJudged), v.Current(MotorCurrent), v.Length(WireRun))
+			return e.Volts() / v.Of(RatedVolts), err
+		}},
+	{Name: "resistance result above the wire-area formula", Gives: WireMilsExtra, Needs: []ID{WireDrop, WireDropMils, WireHeat}, Source: "K = 10.75 is copper at 29 C; a loaded wire is warmer", Basis: Model,
+		Formula: "{wire.drop} / {wire.drop-by-mils} - 1: the formula takes copper at 29 C, this wire runs at {wire.temperature}",
+		Compute: func(v View) (float64, error) {
+			if v.Of(WireDropMils) == 0 {
+				return 0, nil // a run of no length
+			}
+			return v.Of(WireDrop)/v.Of(WireDropMils) - 1, nil
+		}},
+	{Name: "thrust lost to the drop", Gives: WireThrustLoss, Needs: []ID{WireVolts, MotorCurrent, WireContacts, RatedVolts, WirePower}, Source: "thrust by a power of voltage, from memory; 2 for an ideal motor", Basis: Model,
+		Formula: "1 - (1 - ({wire.volts} + {motor.current} x {wire.contacts}) / {motor.volts})^{wire.thrust-power}",
+		Compute: func(v View) (float64, error) {
+			lost := v.Of(WireVolts) + v.Of(MotorCurrent)*v.Of(WireContacts)
+			return wire.ThrustLoss(min(1, lost/v.Of(RatedVolts)), v.Of(WirePower))
+		}},
+	{Name: "longest run of the wire", Gives: WireLongest, Needs: append([]ID{WireJudged}, dutyCells...), Source: copperSource + "; " + ampacitySource, Basis: Model,
+		Formula: "run at which {wire.judged} loses {wire.drop-target} of {motor.volts} at {motor.current}",
+		Compute: func(v View) (float64, error) {
+			return wire.LongestRun(v.Gauge(WireJudged), wireDuty(v, 0)).Metres(), nil
+		}},
+	{Name: "runs side by side", Gives: WireParallel, Needs: append([]ID{WireGaugeSaid}, dutyCells...), Source: "equal wires share the current", Basis: Model, Ladder: true,
+		Formula: "{wire.gauge-said} runs that share {motor.current} and stay within {wire.drop-target}",
+		Compute: func(v View) (float64, error) {
+			n := wire.SideBySide(v.Gauge(WireGaugeSaid), wireDuty(v, 0))
+			if n == 0 {
+				return 0, errors.New("no number of these wires side by side would do: use a thicker one")
+			}
+			return float64(n), nil
+		}},
+}
+
+// judgeAmpacity says where the engine-space factor stands on memory alone.
+func judgeAmpacity(v View) (float64, error) {
+	place := wire.PlaceOf(v.Word(WirePlace))
+	a, err := wire.Ampacity(v.Gauge(WireJudged), v.Temperature(WireInsulation), place)
+	if err != nil {
+		return 0, err
+	}
+	if place == wire.EngineSpace {
+		if _, source, err := wire.EngineFactor(v.Temperature(WireInsulation)); err == nil && source != wire.Note1 {
+			v.Warn("the engine-space factor for this insulation is from memory: check it in the regulation's table")
+		}
+	}
+	return a.Amperes(), nil
+}

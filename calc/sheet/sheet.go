@@ -9,7 +9,8 @@
 //	cells.go     the cells: slots and figures by their public names
 //	book.go      the rows, gathered in one Book; the order of preference
 //	solve.go     the walk: given, computed, assumed, or unknown
-//	bands.go     each assumption moved to its ends: bands and sensitivity
+//	bands.go     each assumption moved to its ends: how far a figure may be trusted
+//	moves.go     each assumption as if it had been said: the measure worth asking for
 //	working.go   a step in words: the formula with its numbers put in
 //	rows_*.go    the rows, one subject a file
 //
@@ -111,6 +112,11 @@ type Row struct {
 	Gives ID
 	Needs []ID // all must be known before the row is tried
 	May   []ID // read where they can be known; the row does without
+	// Said is read only where a person stated it, and is never worked out: the
+	// weight of the batteries may look at a stated count of them, though the
+	// count that the core would work out rests on that very weight. A row asks
+	// View.Said before it reads such a cell.
+	Said []ID
 	// When, if set, is asked after Needs and May are known.
 	When func(v View) bool
 	// Formula shows the right-hand side with cells in braces, for instance

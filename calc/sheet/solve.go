@@ -70,14 +70,45 @@ type Step struct {
 	Warnings []string
 }
 
+// state says how far a cell has been taken.
+type state uint8
+
+const (
+	untouched state = iota
+	inProgress
+	suspect // of a what-if: known or given up before, and resting on what was changed
+	gaveUp
+	found
+	stated // said or measured
+)
+
+// walk is where the cells stand while rows are tried, each array by ID. It is
+// apart from the steps so that a what-if can start from a copy.
+type walk struct {
+	book  *Book
+	q     *Question
+	state []state
+	vals  []float64
+	words []string
+	row   []int16   // rank of the row that gave the cell, among those that give it
+	rec   *Solution // keeps steps and errors; nil in a what-if
+	base  *walk     // of a what-if: the solution that it departs from
+}
+
+func newWalk(b *Book, q *Question) walk {
+	n := len(cells)
+	return walk{book: b, q: q, state: make([]state, n), vals: make([]float64, n), words: make([]string, n), row: make([]int16, n)}
+}
+
 // A Solution holds every cell that was reached. It is a value to read; solving
 // again makes a new one.
 type Solution struct {
-	book  *Book
+	walk  walk
 	q     Question
-	at    []int // by ID: index into steps + 1, 0 unknown, -1 given up, -2 in progress
+	at    []int16 // by ID: index into steps + 1, 0 where there is none
 	steps []Step
-	vals  []float64
+	ids   []ID     // what Step.Inputs are cut from
+	notes []string // warnings of the row being tried
 	errs  map[ID]error
 }
 
@@ -91,88 +122,112 @@ func (b *Book) Solve(q Question) *Solution {
 
 // solve finds values without bands.
 func (b *Book) solve(q Question) *Solution {
-	s := &Solution{book: b, q: q, at: make([]int, len(cells)), vals: make([]float64, len(cells)), steps: make([]Step, 0, 64)}
+	n := len(cells)
+	s := &Solution{q: q, at: make([]int16, n), steps: make([]Step, 0, b.usual), ids: make([]ID, 0, 6*b.usual)}
+	s.walk = newWalk(b, &s.q)
+	s.walk.rec = s
 	for _, g := range q.Given {
 		from := FromSaid
 		if g.Measured {
 			from = FromMeasured
 		}
+		s.walk.give(g)
 		s.put(Step{ID: g.ID, Origin: from, Value: g.Value.Nominal, Word: g.Word, Band: g.Value, Said: g.Said})
 	}
 	for _, id := range q.Want {
-		s.reach(id)
+		s.walk.reach(id)
 	}
 	return s
 }
 
+func (w *walk) give(g Given) {
+	w.state[g.ID], w.vals[g.ID], w.words[g.ID] = stated, g.Value.Nominal, g.Word
+}
+
 func (s *Solution) put(st Step) {
-	s.vals[st.ID] = st.Value
 	if i := s.at[st.ID]; i > 0 { // a second value of the same slot replaces the first
 		s.steps[i-1] = st
 		return
 	}
 	s.steps = append(s.steps, st)
-	s.at[st.ID] = len(s.steps)
+	s.at[st.ID] = int16(len(s.steps))
 }
 
 // reach makes a cell known if it can be, and reports whether it is.
-func (s *Solution) reach(id ID) bool {
-	switch at := s.at[id]; {
-	case at > 0:
+func (w *walk) reach(id ID) bool {
+	switch w.state[id] {
+	case found, stated:
 		return true
-	case at < 0:
-		return false
-	}
-	s.at[id] = -2
-	blocked := false // a row failed only because one of its needs is being worked out
-	for _, r := range s.book.gives[id] {
-		if s.try(r, &blocked) {
-			return true
-		}
-	}
-	s.at[id] = -1
-	if blocked {
-		s.at[id] = 0 // ask again once the cell in progress is settled
+	case untouched:
+		return w.settle(id)
+	case suspect:
+		return w.revisit(id)
 	}
 	return false
 }
 
-func (s *Solution) try(r *Row, blocked *bool) bool {
+// settle tries the rows of a cell in turn.
+func (w *walk) settle(id ID) bool {
+	w.state[id] = inProgress
+	blocked := false // a row failed only because one of its needs is being worked out
+	rows := w.book.gives[id]
+	for i, r := range rows {
+		if w.try(r, &blocked) {
+			w.state[id], w.row[id] = found, int16(i)
+			return true
+		}
+	}
+	w.state[id], w.row[id] = gaveUp, int16(len(rows))
+	w.vals[id], w.words[id] = 0, ""
+	if blocked {
+		w.state[id] = untouched // ask again once the cell in progress is settled
+	}
+	return false
+}
+
+func (w *walk) try(r *Row, blocked *bool) bool {
 	for _, n := range r.Needs {
-		if s.at[n] == -2 {
+		if w.state[n] >= found {
+			continue
+		}
+		if w.state[n] == inProgress {
 			*blocked = true
 			return false
 		}
-		if !s.reach(n) {
+		if !w.reach(n) {
+			if w.state[n] == untouched { // not given up, only waiting for a cell in progress: so does this one
+				*blocked = true
+			}
 			return false
 		}
 	}
 	for _, m := range r.May {
-		s.reach(m)
+		if w.state[m] < found {
+			w.reach(m)
+		}
 	}
-	st := Step{ID: r.Gives, Row: r}
-	v := View{s: s, vals: s.vals, row: r, step: &st}
+	v := View{w: w, vals: w.vals, row: r}
+	if w.rec != nil {
+		w.rec.notes = nil
+		v.warnings = &w.rec.notes
+	}
 	if r.When != nil && !r.When(v) {
 		return false
-	}
-	for _, n := range r.Needs {
-		st.Inputs = append(st.Inputs, n)
-	}
-	for _, m := range r.May {
-		if s.at[m] > 0 {
-			st.Inputs = append(st.Inputs, m)
-		}
 	}
 	if r.Assume != nil {
 		g, ok := r.Assume(v)
 		if !ok {
 			return false
 		}
-		st.Origin, st.Guess, st.Value, st.Word, st.Band = Assumed, g, g.Value.Nominal, g.Word, g.Value
-		if g.Constant {
-			st.Origin = Constant
+		w.vals[r.Gives], w.words[r.Gives] = g.Value.Nominal, g.Word
+		if w.rec != nil {
+			from := Assumed
+			if g.Constant {
+				from = Constant
+			}
+			w.rec.put(Step{ID: r.Gives, Origin: from, Row: r, Value: g.Value.Nominal, Word: g.Word, Band: g.Value,
+				Inputs: w.rec.inputs(r), Guess: g, Warnings: w.rec.notes})
 		}
-		s.put(st)
 		return true
 	}
 	x, err := r.Compute(v)
@@ -180,30 +235,47 @@ func (s *Solution) try(r *Row, blocked *bool) bool {
 		err = &RangeError{Cell: r.Gives, Value: x, Text: "not a number: an input is outside what the formula holds for"}
 	}
 	if err != nil {
-		if s.errs == nil {
-			s.errs = map[ID]error{}
+		if w.rec != nil {
+			if w.rec.errs == nil {
+				w.rec.errs = map[ID]error{}
+			}
+			w.rec.errs[r.Gives] = err
 		}
-		s.errs[r.Gives] = err
 		return false
 	}
-	st.Origin, st.Value, st.Band = Computed, x, band.Exactly(x)
-	s.put(st)
+	w.vals[r.Gives], w.words[r.Gives] = x, ""
+	if w.rec != nil {
+		w.rec.put(Step{ID: r.Gives, Origin: Computed, Row: r, Value: x, Band: band.Exactly(x), Inputs: w.rec.inputs(r), Warnings: w.rec.notes})
+	}
 	return true
 }
 
+// inputs lists the cells that a row read: all that it needs, and of the others
+// those that are known, or stated.
+func (s *Solution) inputs(r *Row) []ID {
+	from := len(s.ids)
+	s.ids = append(s.ids, r.Needs...)
+	for _, m := range r.May {
+		if s.walk.state[m] >= found {
+			s.ids = append(s.ids, m)
+		}
+	}
+	for _, c := range r.Said {
+		if s.walk.state[c] == stated {
+			s.ids = append(s.ids, c)
+		}
+	}
+	return s.ids[from:len(s.ids):len(s.ids)]
+}
+
 // Has reports whether a cell is known.
-func (s *Solution) Has(id ID) bool { return s.at[id] > 0 }
+func (s *Solution) Has(id ID) bool { return s.walk.state[id] >= found }
 
 // Value is the nominal value of a known cell, 0 otherwise.
-func (s *Solution) Value(id ID) float64 { return s.vals[id] }
+func (s *Solution) Value(id ID) float64 { return s.walk.vals[id] }
 
 // Word is the word of a known word cell, "" otherwise.
-func (s *Solution) Word(id ID) string {
-	if st := s.Step(id); st != nil {
-		return st.Word
-	}
-	return ""
-}
+func (s *Solution) Word(id ID) string { return s.walk.words[id] }
 
 // Step is the step that gave a cell, nil when it is unknown.
 func (s *Solution) Step(id ID) *Step {
@@ -251,7 +323,7 @@ func (s *Solution) Missing(id ID) []ID {
 			return
 		}
 		seen[id] = true
-		rows := s.book.gives[id]
+		rows := s.walk.book.gives[id]
 		if len(rows) == 0 {
 			out = append(out, id)
 			return
@@ -266,14 +338,19 @@ func (s *Solution) Missing(id ID) []ID {
 
 // A View is what a row sees: the values of the cells that it declared.
 type View struct {
-	s    *Solution
-	vals []float64
-	row  *Row
-	step *Step // for warnings; nil while bands are worked out
+	w        *walk
+	vals     []float64
+	row      *Row
+	warnings *[]string // nil while bands and what-ifs are worked out
+	bandEnd  bool      // the values are those of an end of a band
+	near     float64   // at the end of a band, the nominal value of the row's cell
 }
 
 // Has reports whether an optional cell is known.
-func (v View) Has(id ID) bool { return v.s.at[id] > 0 }
+func (v View) Has(id ID) bool { return v.w.state[id] >= found }
+
+// Said reports whether a person stated a cell or measured it.
+func (v View) Said(id ID) bool { return v.w.state[id] == stated }
 
 // Of is the SI value of a cell; 0 where it is unknown.
 func (v View) Of(id ID) float64 {
@@ -291,27 +368,39 @@ func (v View) Word(id ID) string {
 	if strict != nil {
 		strict(v.row, id)
 	}
-	return v.s.Word(id)
+	return v.w.words[id]
 }
 
 // Yes reports whether a cell holds the word "true".
 func (v View) Yes(id ID) bool { return v.Word(id) == "true" }
 
 // Duty is the duty profile, empty where none was said.
-func (v View) Duty() []Stretch { return v.s.q.Duty }
+func (v View) Duty() []Stretch { return v.w.q.Duty }
 
 // Ladder is the shop's series of a cell, or the typical one given.
 func (v View) Ladder(id ID, typical Ladder) Ladder {
-	if l := v.s.q.Ladders[id]; len(l) > 0 {
+	if l := v.w.q.Ladders[id]; len(l) > 0 {
 		return l
 	}
 	return typical
 }
 
+// Noting reports whether a warning would be kept: not while bands and what-ifs
+// are worked out. A row that has to put a warning together asks first.
+func (v View) Noting() bool { return v.warnings != nil }
+
+// AtBandEnd reports whether the values are those of an end of a band, not of a
+// solution.
+func (v View) AtBandEnd() bool { return v.bandEnd }
+
+// Near is a value close to the one sought, from which a search may start: at an
+// end of a band the nominal value; otherwise 0.
+func (v View) Near() float64 { return v.near }
+
 // Warn adds a sentence to the step: what widened the band, what to mind.
 func (v View) Warn(text string) {
-	if v.step != nil {
-		v.step.Warnings = append(v.step.Warnings, text)
+	if v.warnings != nil {
+		*v.warnings = append(*v.warnings, text)
 	}
 }
 

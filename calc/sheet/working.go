@@ -72,3 +72,16 @@ func expand(text string, by func(string) string) string {
 	b.WriteString(text)
 	return b.String()
 }
+
+// Fill replaces each {cell} in a text by its value in the reader's units, or by
+// "?" where the cell is unknown.
+func (s *Solution) Fill(text string, sys unit.System) string {
+	return expand(text, func(name string) string {
+		if id, ok := Lookup(name); ok {
+			if st := s.Step(id); st != nil {
+				return st.Show(sys)
+			}
+		}
+		return "?"
+	})
+}

@@ -48,10 +48,13 @@ const (
 	PerHundred // a force per weight: 0.02 is 2 lb per 100 lb
 	WireGauge  // AWG, aught sizes as 1/0
 	Dollar
-	Degree // F / C
-	Litre  // gal / L
+	Degree          // F / C
+	InsulationClass // C in both systems: it is printed on the jacket so
+	Litre           // gal / L
 	Ohm
 	Pascal
+	WaterDensity       // kg/m3
+	KinematicViscosity // m2/s
 )
 
 // SIUnit is the unit in which a Form's value is stored and written to JSON.
@@ -83,7 +86,7 @@ func (f Form) SIUnit() string {
 		return "AWG"
 	case Dollar:
 		return "USD"
-	case Degree:
+	case Degree, InsulationClass:
 		return "degC"
 	case Litre:
 		return "L"
@@ -91,6 +94,10 @@ func (f Form) SIUnit() string {
 		return "ohm"
 	case Pascal:
 		return "Pa"
+	case WaterDensity:
+		return "kg/m3"
+	case KinematicViscosity:
+		return "m2/s"
 	}
 	return "1"
 }
@@ -99,14 +106,11 @@ func (f Form) SIUnit() string {
 // unit, for instance Show(0.6096, DeckLength, US) = "24 in".
 func Show(si float64, f Form, s System) string {
 	n, u := Split(si, f, s)
-	if u == "" {
-		return n
-	}
-	if u == "%" {
-		return n + u
-	}
-	if f == Dollar {
+	switch {
+	case f == Dollar && n != "?":
 		return "$" + n
+	case u == "" || u == "%":
+		return n + u
 	}
 	return n + " " + u
 }
@@ -164,6 +168,9 @@ func Split(si float64, f Form, s System) (number, unit string) {
 	case Ampere:
 		return Number(si, decimalsBelow(si, 20)), "A"
 	case Volt:
+		if math.Abs(si) < 10 { // volts lost in a wire, not a battery's
+			return Number(si, 2), "V"
+		}
 		return Number(si, decimalsBelow(si, 100)), "V"
 	case AmpHour:
 		return Number(si, decimalsBelow(si, 10)), "Ah"
@@ -172,6 +179,9 @@ func Split(si float64, f Form, s System) (number, unit string) {
 	case Watt:
 		return grouped(si, 0), "W"
 	case Fraction:
+		if math.Abs(si) < 0.01 {
+			return Number(si*100, 2), "%"
+		}
 		return Number(si*100, decimalsBelow(si*100, 10)), "%"
 	case PerHundred:
 		return Number(si*100, 1), "lb per 100 lb"
@@ -184,6 +194,8 @@ func Split(si float64, f Form, s System) (number, unit string) {
 			return Number(Temperature(si).Fahrenheit(), 0), "F"
 		}
 		return Number(si, 0), "C"
+	case InsulationClass:
+		return Number(si, 0), "C"
 	case Litre:
 		if us {
 			return Number(Volume(si).USGallons(), 1), "gal"
@@ -193,6 +205,10 @@ func Split(si float64, f Form, s System) (number, unit string) {
 		return Significant(si*1000, 3), "milliohm"
 	case Pascal:
 		return Significant(si, 3), "Pa"
+	case WaterDensity:
+		return Number(si, 1), "kg/m3"
+	case KinematicViscosity:
+		return Significant(si*1e6, 4), "mm2/s"
 	}
 	return Significant(si, 3), ""
 }

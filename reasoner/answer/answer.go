@@ -70,20 +70,23 @@ type Read struct {
 
 // Understood is a slot as it stands after this turn.
 type Understood struct {
-	Slot  string   `json:"slot"`
-	Value *float64 `json:"value,omitempty"`
-	Low   *float64 `json:"low,omitempty"`
-	High  *float64 `json:"high,omitempty"`
-	Text  string   `json:"text,omitempty"`
-	Unit  string   `json:"unit,omitempty"`
-	Said  string   `json:"said,omitempty"`
-	New   bool     `json:"new,omitempty"`
-	Row   string   `json:"row,omitempty"` // the rule that bound it
+	Slot    string   `json:"slot"`
+	Label   string   `json:"label,omitempty"` // the slot in words, "boat length"
+	Value   *float64 `json:"value,omitempty"`
+	Low     *float64 `json:"low,omitempty"`
+	High    *float64 `json:"high,omitempty"`
+	Text    string   `json:"text,omitempty"`
+	Unit    string   `json:"unit,omitempty"`
+	Display string   `json:"display,omitempty"` // "18 ft"
+	Said    string   `json:"said,omitempty"`
+	New     bool     `json:"new,omitempty"`
+	Row     string   `json:"row,omitempty"` // the rule that bound it
 }
 
 // Assumed is a value put in for what nobody said.
 type Assumed struct {
 	Slot    string   `json:"slot"`
+	Label   string   `json:"label,omitempty"` // the slot in words, "people aboard"
 	Value   *float64 `json:"value,omitempty"`
 	Low     *float64 `json:"low,omitempty"`
 	High    *float64 `json:"high,omitempty"`
@@ -138,6 +141,9 @@ type Passage struct {
 	Text    string `json:"text"`
 	Source  string `json:"source"`
 	Shop    bool   `json:"shop,omitempty"` // a shop's own note
+	// Quoted is set when the passage is itself the answer and not only what a
+	// figure or a choice rests on; its text is then shown whole.
+	Quoted bool `json:"quoted,omitempty"`
 }
 
 // Ask is the one question worth asking next.

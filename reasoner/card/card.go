@@ -28,6 +28,13 @@ type Card struct {
 	Name  string // the boat's name where several are kept apart
 	Facts []Fact // in the order of the first saying
 	Turn  int
+	// Asked is the topics asked last, so that "and at half throttle?" and a bare
+	// corrected number know what they are about.
+	Asked []string
+	// Metric tells that the speaker has used metric units.
+	Metric bool
+	// Parked is the other boats of the conversation, for "back to the jon".
+	Parked []Card
 }
 
 // Get returns the last value of a slot.
@@ -80,7 +87,8 @@ func (c Card) And(f Fact) Card {
 
 // Without returns a card that knows nothing of the slots.
 func (c Card) Without(slots ...string) Card {
-	out := Card{Name: c.Name, Turn: c.Turn}
+	out := c
+	out.Facts = nil
 	for _, f := range c.Facts {
 		gone := false
 		for _, s := range slots {

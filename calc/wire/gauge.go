@@ -1,0 +1,46 @@
+package wire
+
+import (
+	"math"
+	"strconv"
+
+	"heronlake.example/ask/calc/band"
+	"heronlake.example/ask/calc/unit"
+)
+
+// Aught sizes as the gauge formula counts them.
+const (
+	Gauge1x0 unit.Gauge = 0
+	Gauge2x0 unit.Gauge = -1
+	Gauge3x0 unit.Gauge = -2
+	Gauge4x0 unit.Gauge = -3
+)
+
+// Diameter of a solid round conductor, 36 AWG to 4/0:
+// d = 0.005 in x 92^((36-n)/39), 4/0 counted as n = -3.
+//
+// Source: ASTM B258.
+func Diameter(g unit.Gauge) (unit.Length, error) {
+	if err := band.Within("wire gauge", "AWG", float64(g), -3, 36); err != nil {
+		return 0, err
+	}
+	return unit.Inches(0.005 * math.Pow(92, float64(36-g.Number())/39)), nil
+}
+
+// Area of a solid round conductor; in circular mils, the square of its diameter
+// in thousandths of an inch. A stranded one of the same gauge has the same
+// copper. Range and source as for Diameter. Cable to the SAE standard has about a
+// tenth less copper than the gauge of the same number.
+func Area(g unit.Gauge) (unit.Area, error) {
+	d, err := Diameter(g)
+	mils := d.Inches() * 1000
+	return unit.CircularMils(mils * mils), err
+}
+
+// Name is how a gauge is written: 6 AWG, 2/0 AWG.
+func Name(g unit.Gauge) string {
+	if g <= 0 {
+		return strconv.Itoa(1-g.Number()) + "/0 AWG"
+	}
+	return strconv.Itoa(g.Number()) + " AWG"
+}

@@ -1,0 +1,28 @@
+// Command ask fits electric trolling motors from plain talk: it reads a
+// question, lets package reasoner answer it, and shows the answer as text or as
+// JSON.
+//
+//	main.go      run, print one error, exit status
+//	run.go       from arguments to the right door
+//	settings.go  flags, environment and the settings file
+//	fault.go     errors with their exit statuses and hints
+//	wire.go      the notes, the index and the reasoner put together
+//	turn.go      one line in, one answer out: what all doors share
+//	doors.go     words on the command line, and the pipe
+//	batch.go     many questions, one JSON object a line
+//	prompt.go    the line editor
+//	text/        an answer as a screen of text
+//	store/       the only writer of files
+//	help.txt     the one help text
+//
+// Limits: nothing is computed, chosen or worded here beyond the program's own
+// messages; no network is used; the only file written is the prompt's history.
+package main
+
+import "os"
+
+func main() {
+	err := run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)
+	report(os.Stderr, err)
+	os.Exit(status(err))
+}

@@ -1,0 +1,152 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"os/signal"
+	"path/filepath"
+	"runtime"
+	"slices"
+	"strings"
+	"syscall"
+
+	"github.com/peterh/liner"
+
+	"heronlake.example/ask/cmd/ask/store"
+	"heronlake.example/ask/cmd/ask/text"
+	"heronlake.example/ask/reasoner/answer"
+)
+
+const (
+	promptText = "ask> "
+	greeting   = "Say what boat it is and what it must do. :help lists more, :quit leaves."
+)
+
+// colonWords are the words that steer, for completion.
+var colonWords = []string{":boat", ":fresh", ":help", ":quit", ":undo", ":units metric", ":units us", ":why "}
+
+// prompt holds a conversation in a terminal. It adds editing, history and
+// completion to what a pipe does, and nothing else.
+func (d *desk) prompt() error {
+	editor := liner.NewLiner()
+	// Also when a fault ends the program: a terminal left in the editor's mode
+	// shows nothing of what is typed.
+	defer editor.Close()
+	editor.SetCtrlCAborts(true)
+	editor.SetMultiLineMode(true)
+	editor.SetTabCompletionStyle(liner.TabPrints)
+
+	history := store.History{Dir: stateFolder()}
+	editor.ReadHistory(strings.NewReader(strings.Join(history.Read(), "\n")))
+
+	var last answer.Answer
+	editor.SetCompleter(func(line string) []string { return completions(line, last) })
+
+	stop := make(chan os.Signal, 1)
+	signal.Notify(stop, syscall.SIGTERM, syscall.SIGHUP, os.Interrupt)
+	defer signal.Stop(stop)
+
+	if !d.set.JSON {
+		d.out.WriteString(text.Paragraph(greeting, d.style))
+		if err := d.out.Flush(); err != nil {
+			return err
+		}
+	}
+	session := d.reasoner.NewSession()
+	for {
+		line, err := ended(editor, stop)
+		switch {
+		case errors.Is(err, liner.ErrPromptAborted):
+			continue
+		case errors.Is(err, io.EOF):
+			fmt.Fprintln(d.out)
+			return d.out.Flush()
+		case err != nil:
+			return err
+		case strings.TrimSpace(line) == "":
+			continue
+		}
+		editor.AppendHistory(line)
+		if err := history.Add(line); err != nil && !history.Silent {
+			history.Silent = true
+			fmt.Fprintln(d.warn, "ask: history is not kept:", err)
+		}
+		if isQuit(line) {
+			return nil
+		}
+		d.style = style(d.set, d.screen) // the window may have changed since
+		last = d.turn(session, line)
+		if err := d.show(last); err != nil {
+			return err
+		}
+		fmt.Fprintln(d.out)
+	}
+}
+
+// ended waits for a line or for a signal from outside. The editor reads in a
+// goroutine, because a read from a terminal cannot be called off; after a signal
+// it is left behind and the program ends.
+func ended(editor *liner.State, stop <-chan os.Signal) (string, error) {
+	type result struct {
+		line string
+		err  error
+	}
+	typed := make(chan result, 1)
+	go func() {
+		line, err := editor.Prompt(promptText)
+		typed <- result{line, err}
+	}()
+	select {
+	case r := <-typed:
+		return r.line, r.err
+	case s := <-stop:
+		if s, ok := s.(syscall.Signal); ok {
+			return "", stopped(s)
+		}
+		return "", stopped(syscall.SIGINT)
+	}
+}
+
+// completions are the ends of a line that begins with a colon: a colon word, or
+// a figure of the last answer behind ":why".
+func completions(line string, last answer.Answer) []string {
+	var out []string
+	if start, ok := strings.CutPrefix(line, ":why "); ok {
+		for _, f := range last.Figures {
+			if strings.HasPrefix(f.ID, start) {
+				out = append(out, ":why "+f.ID)
+			}
+		}
+		slices.Sort(out)
+		return slices.Compact(out)
+	}
+	if !strings.HasPrefix(line, ":") {
+		return nil
+	}
+	for _, w := range colonWords {
+		if strings.HasPrefix(w, line) {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+// stateFolder is where what the program remembers between runs is kept, empty
+// on a machine without a home.
+func stateFolder() string {
+	if dir := os.Getenv("XDG_STATE_HOME"); dir != "" {
+		return filepath.Join(dir, "ask")
+	}
+	if runtime.GOOS == "windows" || runtime.GOOS == "darwin" {
+		if dir, err := os.UserConfigDir(); err == nil {
+			return filepath.Join(dir, "ask")
+		}
+		return ""
+	}
+	if home, err := os.UserHomeDir(); err == nil {
+		return filepath.Join(home, ".local", "state", "ask")
+	}
+	return ""
+}

@@ -1,0 +1,422 @@
+package text
+
+import (
+	"fmt"
+	"strings"
+
+	"heronlake.example/ask/reasoner/answer"
+)
+
+// one is a block that is drawn whole or not at all.
+func one(name string, lines []line) *block {
+	if len(lines) == 0 {
+		return nil
+	}
+	return &block{name: name, items: 1, draw: func(int, bool) []line { return lines }}
+}
+
+func (p page) headline(t string) *block {
+	return one("headline", p.wrap("", "", []span{{t, strong}}))
+}
+
+// verbatim keeps the lines of a text that was laid out by hand.
+func (p page) verbatim(t string) *block {
+	var lines []line
+	for l := range strings.Lines(t) {
+		l = strings.TrimRight(Clean(l), " ")
+		if columns(l) <= p.Width {
+			lines = append(lines, line{{l, body}})
+			continue
+		}
+		indent := l[:len(l)-len(strings.TrimLeft(l, " "))]
+		lines = append(lines, p.wrap(indent, indent, words(l))...)
+	}
+	return one("reply", lines)
+}
+
+func (p page) changed(changes []answer.Change) *block {
+	return &block{name: "changed", items: len(changes), draw: func(n int, _ bool) []line {
+		var list []string
+		for _, c := range changes[:n] {
+			list = append(list, c.Text)
+		}
+		return p.wrap("", "  ", []span{{"Changed: ", title}, {sentence(strings.Join(list, "; ")), body}})
+	}}
+}
+
+// quotedPassages are the passages that are themselves the answer: those marked
+// so, or all where there is no figure and no choice that they could stand behind.
+func quotedPassages(a answer.Answer) []answer.Passage {
+	var marked []answer.Passage
+	for _, q := range a.Passages {
+		if q.Quoted {
+			marked = append(marked, q)
+		}
+	}
+	if marked == nil && len(a.Figures) == 0 && len(a.Choices) == 0 {
+		return a.Passages
+	}
+	return marked
+}
+
+// quotes shows passages whole, word for word.
+func (p page) quotes(passages []answer.Passage) *block {
+	return &block{name: "quotes", items: len(passages), draw: func(n int, _ bool) []line {
+		var lines []line
+		for i, q := range passages[:n] {
+			if i > 0 {
+				lines = append(lines, line{})
+			}
+			lines = append(lines, p.wrap("", "  ", []span{{noteName(q), title}})...)
+			for j, t := range paragraphs(q.Text) {
+				rest := "  "
+				if isItem(t) {
+					rest = "    "
+				} else if j > 0 {
+					lines = append(lines, line{})
+				}
+				lines = append(lines, p.wrap("  ", rest, words(t))...)
+			}
+			lines = append(lines, p.wrap("  ", "      ", words(fmt.Sprintf("[%d] %s", q.N, origin(q))))...)
+		}
+		return lines
+	}}
+}
+
+// noteName is where a passage stands.
+func noteName(q answer.Passage) string {
+	name := q.Title
+	if name == "" {
+		name = label(q.Note)
+	}
+	if q.Heading != "" && !strings.EqualFold(q.Heading, name) {
+		name += ": " + q.Heading
+	}
+	return name
+}
+
+// origin is what a passage rests on.
+func origin(q answer.Passage) string {
+	switch {
+	case q.Shop && q.Source == "":
+		return "the shop's own note"
+	case q.Shop:
+		return "the shop's own note; " + q.Source
+	case q.Source == "":
+		return "no source given"
+	}
+	return q.Source
+}
+
+// figures shows the figures that were asked for or that decided; all of them
+// where none is marked.
+func (p page) figures(a answer.Answer) *block {
+	var shown []answer.Figure
+	for _, f := range a.Figures {
+		if f.Asked || f.Decides {
+			shown = append(shown, f)
+		}
+	}
+	if shown == nil {
+		shown = a.Figures
+	}
+	return &block{name: "figures", items: len(shown), draw: func(n int, _ bool) []line {
+		return p.figureLines(shown[:n], a.Passages)
+	}}
+}
+
+// The columns of a figure: label, value with its band, and how, where at least
+// leastHow columns are left for it.
+const (
+	widestLabel = 26
+	widestValue = 26
+	leastHow    = 16
+)
+
+func (p page) figureLines(figures []answer.Figure, passages []answer.Passage) []line {
+	var labels, values []string
+	for _, f := range figures {
+		labels = append(labels, f.Label)
+		values = append(values, withBand(f.Display, f.Band))
+	}
+	lw, vw := widest(labels, widestLabel), widest(values, widestValue)
+	room := p.Width - lw - vw - 4
+	var lines []line
+	for i, f := range figures {
+		cites := citations(f.Cites, passages)
+		if p.Plain {
+			text := f.Label + ": " + sentence(values[i])
+			if f.How != "" {
+				text += " " + sentence(f.How)
+			}
+			lines = append(lines, p.wrap("", "  ", words(text+cites))...)
+			continue
+		}
+		value, band, _ := strings.Cut(values[i], " (")
+		if band != "" {
+			band = " (" + band
+		}
+		if columns(f.Label) > lw || columns(values[i]) > vw || room < leastHow {
+			lines = append(lines, p.wrap("", "  ", []span{{f.Label + " ", body}, {value, strong}, {band + cites, body}})...)
+			continue
+		}
+		how := trim(f.How, room-columns(cites)) + cites
+		lines = append(lines, line{
+			{pad(f.Label, lw) + "  ", body},
+			{value, strong},
+			{pad(band, vw-columns(value)) + "  " + strings.TrimLeft(how, " "), body},
+		})
+	}
+	return lines
+}
+
+// withBand writes a value with its band in brackets.
+func withBand(value, band string) string {
+	if band == "" {
+		return value
+	}
+	return value + " (" + strings.TrimSuffix(strings.TrimPrefix(band, "("), ")") + ")"
+}
+
+// citations writes the numbers of the passages that are there: " [1][3]".
+func citations(cites []int, passages []answer.Passage) string {
+	t := ""
+	for _, n := range cites {
+		for _, q := range passages {
+			if q.N == n {
+				t += fmt.Sprintf("[%d]", n)
+			}
+		}
+	}
+	if t != "" {
+		t = " " + t
+	}
+	return t
+}
+
+// choices shows each pick with its reason and, where there is room, what would
+// change it.
+func (p page) choices(a answer.Answer) *block {
+	var labels []string
+	for _, c := range a.Choices {
+		labels = append(labels, label(c.ID))
+	}
+	lw := widest(labels, widestLabel)
+	indent := strings.Repeat(" ", lw+2)
+	if p.Plain || p.Width < 2*lw+leastHow {
+		lw, indent = 0, "  "
+	}
+	return &block{name: "choices", items: len(a.Choices), draw: func(n int, short bool) []line {
+		var lines []line
+		for i, c := range a.Choices[:n] {
+			head := pad(labels[i], lw) + "  "
+			if lw == 0 {
+				head = labels[i] + ": "
+			}
+			cites := citations(c.Cites, a.Passages)
+			if short {
+				why := ""
+				if room := p.Width - columns(head+c.Pick+": "+cites); room > 0 {
+					why = trim(c.Why, room)
+				}
+				if why != "" {
+					why = ": " + why
+				}
+				lines = append(lines, p.entry(head, indent, []span{{c.Pick, strong}, {why + cites, body}})...)
+				continue
+			}
+			text := ""
+			if c.Why != "" {
+				text = ": " + strings.TrimSuffix(c.Why, ".")
+			}
+			if c.Instead != "" {
+				text += "; " + strings.TrimSuffix(c.Instead, ".")
+			}
+			lines = append(lines, p.entry(head, indent, []span{{c.Pick, strong}, {text + cites, body}})...)
+		}
+		return lines
+	}}
+}
+
+// entry is a head with text behind it, wrapped to stand clear of the head.
+func (p page) entry(head, indent string, text []span) []line {
+	if columns(head) != columns(indent) || 2*columns(indent) > p.Width {
+		return p.wrap("", "    ", append([]span{{head, body}}, text...))
+	}
+	return p.wrap(head, indent, text)
+}
+
+func (p page) tables(tables []answer.Table) *block {
+	return &block{name: "tables", items: len(tables), draw: func(n int, _ bool) []line {
+		var lines []line
+		for i, t := range tables[:n] {
+			if i > 0 {
+				lines = append(lines, line{})
+			}
+			lines = append(lines, p.table(t)...)
+		}
+		return lines
+	}}
+}
+
+// table draws columns where they fit, and one cell a line where they do not.
+func (p page) table(t answer.Table) []line {
+	lines := p.wrap("", "  ", []span{{t.Title, title}})
+	cells := func(row []string, i int) string {
+		if i < len(row) {
+			return row[i]
+		}
+		return ""
+	}
+	ws := make([]int, len(t.Columns))
+	total := 0
+	for i, c := range t.Columns {
+		ws[i] = columns(c)
+		for _, r := range t.Rows {
+			ws[i] = max(ws[i], columns(cells(r, i)))
+		}
+		total += ws[i] + 2
+	}
+	if total-2 > p.Width || p.Plain {
+		for _, r := range t.Rows {
+			var list []string
+			for i, c := range t.Columns {
+				if cell := cells(r, i); cell != "" && c != "" {
+					list = append(list, c+" "+cell)
+				} else if cell != "" {
+					list = append(list, cell)
+				}
+			}
+			lines = append(lines, p.wrap("", "  ", words(sentence(strings.Join(list, ", "))))...)
+		}
+	} else {
+		row := func(r []string, k ink) line {
+			text := ""
+			for i := range t.Columns {
+				text += pad(cells(r, i), ws[i]) + "  "
+			}
+			return line{{strings.TrimRight(text, " "), k}}
+		}
+		lines = append(lines, row(t.Columns, strong))
+		for _, r := range t.Rows {
+			lines = append(lines, row(r, body))
+		}
+	}
+	return append(lines, p.wrap("", "", words(t.Verdict))...)
+}
+
+func (p page) parts(parts []answer.Part) *block {
+	return &block{name: "parts", items: len(parts), draw: func(n int, _ bool) []line {
+		var lines []line
+		for _, x := range parts[:n] {
+			text := fmt.Sprintf("%d x %s", x.Count, x.What)
+			if x.Item != "" {
+				text += ", " + x.Item
+			}
+			if x.Price != nil {
+				text += fmt.Sprintf(", $%.2f each", *x.Price)
+			}
+			if x.Note != "" {
+				text += "; " + x.Note
+			}
+			lines = append(lines, p.wrap("", "    ", words(text))...)
+		}
+		return lines
+	}}
+}
+
+// assumed is one compact paragraph, in the order of the answer.
+func (p page) assumed(list []answer.Assumed) *block {
+	return &block{name: "assumed", items: len(list), draw: func(n int, _ bool) []line {
+		var out []string
+		for _, x := range list[:n] {
+			out = append(out, assumption(x))
+		}
+		text := strings.Join(out, "; ")
+		if n < len(list) {
+			text += fmt.Sprintf("; and %d more (:boat)", len(list)-n)
+		}
+		return p.wrap("", "  ", []span{{"Assumed: ", title}, {sentence(text), body}})
+	}}
+}
+
+func assumption(x answer.Assumed) string {
+	name := x.Label
+	if name == "" {
+		name = plainID(x.Slot)
+	}
+	value := x.Display
+	if value == "" {
+		value = x.Text
+	}
+	return strings.TrimSpace(lowerFirst(name) + " " + value)
+}
+
+func (p page) cautions(a answer.Answer) *block {
+	return &block{name: "cautions", items: len(a.Cautions), draw: func(n int, _ bool) []line {
+		var lines []line
+		for _, c := range a.Cautions[:n] {
+			lines = append(lines, p.wrap("", "  ", []span{{"Careful: ", warning}, {sentence(c.Text) + citations(c.Cites, a.Passages), body}})...)
+		}
+		return lines
+	}}
+}
+
+// sources lists the passages that figures and choices rest on: name and origin,
+// not their text. Those that are quoted stand with their text already.
+func (p page) sources(a answer.Answer, quoted []answer.Passage) *block {
+	var rest []answer.Passage
+	for _, q := range a.Passages {
+		there := false
+		for _, r := range quoted {
+			there = there || r.N == q.N
+		}
+		if !there {
+			rest = append(rest, q)
+		}
+	}
+	return &block{name: "sources", items: len(rest), draw: func(n int, short bool) []line {
+		var lines []line
+		var names []string
+		for _, q := range rest[:n] {
+			name := fmt.Sprintf("[%d] %s", q.N, noteName(q))
+			names = append(names, name)
+			text := name + " - " + origin(q)
+			if !p.Plain && columns(text) > p.Width && columns(name) < p.Width-leastHow {
+				text = name + " - " + trim(origin(q), p.Width-columns(name)-3)
+			}
+			lines = append(lines, p.wrap("", "    ", words(text))...)
+		}
+		if short {
+			return p.wrap("", "  ", []span{{"Notes: ", title}, {sentence(strings.Join(names, "; ")), body}})
+		}
+		return lines
+	}}
+}
+
+func (p page) corrected(list []answer.Corrected) *block {
+	var out []string
+	for _, c := range list {
+		out = append(out, fmt.Sprintf("%q as %s", Clean(c.Said), c.Word))
+	}
+	if out == nil {
+		return nil
+	}
+	return one("corrected", p.wrap("", "  ", words("Read "+sentence(strings.Join(out, ", ")))))
+}
+
+func (p page) ask(list []answer.Ask) *block {
+	var lines []line
+	for _, q := range list {
+		text := q.Question
+		if q.Why != "" {
+			text += " (" + strings.TrimSuffix(q.Why, ".") + ")"
+		}
+		lines = append(lines, p.wrap("", "  ", []span{{"To settle: ", title}, {text, strong}})...)
+	}
+	return one("ask", lines)
+}
+
+func (p page) notice(t string) *block {
+	return one("notice", p.wrap("", "", words(t)))
+}

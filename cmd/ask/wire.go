@@ -1,0 +1,124 @@
+package main
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+
+	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/cmd/ask/text"
+	"heronlake.example/ask/index"
+	"heronlake.example/ask/kb"
+	"heronlake.example/ask/reasoner"
+	"heronlake.example/ask/reasoner/answer"
+)
+
+// desk is what every door works at: the reasoner, and where answers go.
+type desk struct {
+	set      settings
+	reasoner *reasoner.Reasoner
+	screen   io.Writer     // standard output itself, asked for its width
+	out      *bufio.Writer // to screen
+	warn     io.Writer
+	style    text.Style
+}
+
+// openDesk puts notes, index and reasoner together.
+func openDesk(set settings, out, warn io.Writer) (*desk, error) {
+	opts := reasoner.Options{UnitsSet: set.Units != ""}
+	if set.Units == "metric" {
+		opts.Units = unit.Metric
+	}
+	lib, err := kb.Builtin()
+	if err != nil {
+		return nil, err
+	}
+	if set.Notes != "" {
+		shop, faults, err := loadNotes(set.Notes)
+		if err != nil {
+			return nil, err
+		}
+		for _, f := range faults {
+			fmt.Fprintln(warn, "ask: notes: left out:", text.Clean(filepath.Join(set.Notes, f.Error())))
+		}
+		lib = lib.Merge(shop)
+	}
+	if opts.Search, err = index.Open(lib); err != nil {
+		return nil, err
+	}
+	opts.Notes = lib
+	if set.Stock != "" {
+		fmt.Fprintln(warn, "ask: stock: the shop's shelf is not read yet; answers go without it")
+	}
+	return &desk{
+		set:      set,
+		reasoner: reasoner.New(opts),
+		screen:   out,
+		out:      bufio.NewWriter(out),
+		warn:     warn,
+		style:    style(set, out),
+	}, nil
+}
+
+// loadNotes reads a shop's own notes. Links that lead out of the folder are not
+// followed.
+func loadNotes(folder string) (*kb.Library, []kb.Fault, error) {
+	root, err := os.OpenRoot(folder)
+	if err != nil {
+		return nil, nil, usage("", "notes: %w", err)
+	}
+	defer root.Close()
+	lib, faults := kb.Load(root.FS())
+	return lib, faults, nil
+}
+
+// checkNotes runs the lint over a folder of notes and works their examples. Its
+// report goes to standard output; faults make it fail.
+func checkNotes(folder string, out io.Writer) error {
+	shop, faults, err := loadNotes(folder)
+	if err != nil {
+		return err
+	}
+	lib, err := kb.Builtin()
+	if err != nil {
+		return err
+	}
+	lib = lib.Merge(shop)
+	search, err := index.Open(lib)
+	if err != nil {
+		return err
+	}
+	r := reasoner.New(reasoner.Options{Notes: lib, Search: search})
+	faults = append(faults, kb.Check(shop, func(question string) (map[string]kb.Figure, error) {
+		return figuresOf(r.NewSession().Ask(question)), nil
+	})...)
+	for i, f := range faults {
+		if i == 0 || f != faults[i-1] { // reading and checking may both find it
+			fmt.Fprintln(out, text.Clean(filepath.Join(folder, f.Error())))
+		}
+	}
+	if len(faults) > 0 {
+		return fmt.Errorf("notes: %s: not in order", folder)
+	}
+	fmt.Fprintf(out, "%s: %d notes, all in order\n", text.Clean(folder), shop.Len())
+	return nil
+}
+
+// figuresOf is an answer as the lint compares it: figures, and the facts
+// understood, by their ids.
+func figuresOf(a answer.Answer) map[string]kb.Figure {
+	got := map[string]kb.Figure{}
+	for _, u := range a.Understood {
+		if u.Value != nil {
+			got[u.Slot] = kb.Figure{Value: *u.Value}
+		} else {
+			got[u.Slot] = kb.Figure{Word: u.Text}
+		}
+	}
+	for _, f := range a.Figures {
+		got[f.ID] = kb.Figure{Value: f.Value}
+	}
+	return got
+}

@@ -1,0 +1,105 @@
+package index
+
+import (
+	"github.com/blevesearch/vellum"
+)
+
+// correct finds the word of the notes that an unknown one was meant for: same
+// first letter, one slip away (a letter too many, too few, wrong, or two
+// changed places), two in words of eight letters and more. Of several the
+// nearest stands, then the one in most passages, then the first by alphabet.
+// Words under four letters are left alone.
+func (x *Index) correct(said string) (string, bool) {
+	if len(said) < 4 || !letters(said) {
+		return "", false
+	}
+	slips := 1
+	if len(said) >= 8 {
+		slips = 2
+	}
+	best, bestSlips, bestCount := "", slips+1, 0
+	for _, s := range x.segments {
+		s.spellings(said[0], func(word string) {
+			if d := len(word) - len(said); d > slips || -d > slips {
+				return
+			}
+			d := slipsBetween(said, word, slips)
+			if d > slips || d > bestSlips || len(said) == 4 && !swapped(said, word) {
+				return
+			}
+			n := x.frequency(stemOf(word))
+			if d < bestSlips || n > bestCount || n == bestCount && word < best {
+				best, bestSlips, bestCount = word, d, n
+			}
+		})
+	}
+	return best, best != ""
+}
+
+func letters(s string) bool {
+	for i := range len(s) {
+		if s[i] < 'a' || s[i] > 'z' {
+			return false
+		}
+	}
+	return true
+}
+
+// swapped reports whether two words differ by two neighbours that changed places.
+func swapped(a, b string) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	i := 0
+	for i < len(a) && a[i] == b[i] {
+		i++
+	}
+	return i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
+}
+
+// slipsBetween is the Damerau-Levenshtein distance in its restricted form
+// (optimal string alignment), or more than limit where it is more.
+func slipsBetween(a, b string, limit int) int {
+	var rows [3][64]int
+	if len(a) >= 64 || len(b) >= 64 {
+		return limit + 1
+	}
+	before, above, row := &rows[0], &rows[1], &rows[2]
+	for j := 0; j <= len(b); j++ {
+		above[j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		row[0] = i
+		least := i
+		for j := 1; j <= len(b); j++ {
+			cost := 1
+			if a[i-1] == b[j-1] {
+				cost = 0
+			}
+			d := min(above[j]+1, row[j-1]+1, above[j-1]+cost)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				d = min(d, before[j-2]+1)
+			}
+			row[j] = d
+			least = min(least, d)
+		}
+		if least > limit {
+			return limit + 1
+		}
+		before, above, row = above, row, before
+	}
+	return above[len(b)]
+}
+
+// spellings visits the words of the segment that begin with a letter, in
+// alphabetical order.
+func (s *segment) spellings(first byte, visit func(word string)) {
+	it := s.word.AutomatonIterator(new(vellum.AlwaysMatch), []byte{first}, []byte{first + 1})
+	for {
+		entry, err := it.Next()
+		if err != nil || entry == nil {
+			return
+		}
+		visit(entry.Term)
+	}
+}

@@ -1,0 +1,63 @@
+// Package index is the search over the notes: passages in, the ones that answer
+// a question out. It is the only package that imports bleve.
+//
+//	index.go     opening, and the one search
+//	analysis.go  English text to terms, the same for notes and questions
+//	segment.go   passages as a segment of bleve's index, built or prepared
+//	question.go  a question as groups of terms that mean one thing
+//	correct.go   misspelt words
+//	score.go     the ranking
+//
+// Of bleve it uses the text analysis and the segment format with its
+// dictionaries and postings (zap), read in place: from the program's own memory
+// for the notes that it carries, so that nothing is unpacked, written or built
+// at the start. It does without bleve's index shell and query classes. The
+// shell (scorch) spends 2.5 to 4 ms of every start on tables that only its own
+// fuzzy queries use; and its disjunction multiplies a score by the share of its
+// clauses that matched, which makes each further synonym of a word count
+// against the passage that says it the usual way.
+//
+// Limits: a question is cut at 1,000 bytes; query syntax is plain words. Scores
+// are comparable within one search only. The order of hits is by score, then by
+// id, and does not depend on how the passages were divided into segments.
+package index
+
+import (
+	"fmt"
+
+	"heronlake.example/ask/kb"
+)
+
+// maxQuestion bounds the text that is analysed, in bytes.
+const maxQuestion = 1000
+
+// Index searches a library. It does not change and may be shared.
+type Index struct {
+	segments []*segment
+}
+
+// Open makes the library searchable.
+func Open(lib *kb.Library) (*Index, error) {
+	s, err := build(lib.All())
+	if err != nil {
+		return nil, fmt.Errorf("index the notes: %w", err)
+	}
+	return &Index{segments: []*segment{s}}, nil
+}
+
+// Close is there for what an index may one day hold open; nothing needs it now.
+func (x *Index) Close() error { return nil }
+
+// Search finds the passages that answer a question. Nothing found, or nothing
+// that covers enough of the question to be worth citing, gives no hits.
+func (x *Index) Search(q kb.Query) kb.Result {
+	if q.Limit <= 0 {
+		q.Limit = 3
+	}
+	asked := x.read(q)
+	return kb.Result{
+		Hits:      x.rank(asked, q.Limit),
+		Corrected: asked.corrected,
+		Known:     asked.known(),
+	}
+}

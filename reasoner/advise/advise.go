@@ -1,0 +1,121 @@
+// Package advise turns a solved boat into words of advice: which kind of motor
+// and why, what would change that, and the cautions that apply. Every rule is a
+// row with a name, a condition and its words; adding one touches no control
+// flow.
+//
+//	advise.go    what a rule sees
+//	choices.go   choices among kinds
+//	cautions.go  cautions
+//	headline.go  the first sentence: the pick, or the verdict on what was named
+//	cites.go     which note each figure and choice rests on
+//
+// Limits: the rules are common practice of the trade; each names the note that
+// gives its reason. They read facts and figures and compute none.
+package advise
+
+import (
+	"slices"
+
+	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/reasoner/card"
+)
+
+// In is what a rule sees: the facts, the solved sheet, and what was asked.
+type In struct {
+	Card   card.Card
+	Sol    *sheet.Solution
+	Topics []string
+	Over   string   // the slot that a comparison is about
+	Judge  []string // slots whose said value is to be judged
+	Sys    unit.System
+}
+
+// asks reports whether a topic is among those asked.
+func (in In) asks(topics ...string) bool {
+	return slices.ContainsFunc(topics, func(t string) bool { return slices.Contains(in.Topics, t) })
+}
+
+// said is the word of a slot as stated, "" when nobody did.
+func (in In) said(slot string) string {
+	f, _ := in.Card.Get(slot)
+	return f.Text
+}
+
+// has reports whether a slot was stated.
+func (in In) has(slot string) bool {
+	_, ok := in.Card.Get(slot)
+	return ok
+}
+
+func (in In) wants(slot string) bool   { return in.said(slot) == "true" }
+func (in In) refuses(slot string) bool { return in.said(slot) == "false" }
+
+// word is a word cell of the sheet, said or assumed.
+func (in In) word(id sheet.ID) string {
+	if in.Sol == nil {
+		return ""
+	}
+	return in.Sol.Word(id)
+}
+
+func (in In) hull(kinds ...string) bool { return slices.Contains(kinds, in.word(sheet.BoatHull)) }
+
+// num is a known cell's value; ok is false when it is unknown.
+func (in In) num(id sheet.ID) (float64, bool) {
+	if in.Sol == nil || !in.Sol.Has(id) {
+		return 0, false
+	}
+	return in.Sol.Value(id), true
+}
+
+// over reports whether a cell is known and more than x.
+func (in In) over(id sheet.ID, x float64) bool {
+	v, ok := in.num(id)
+	return ok && v > x
+}
+
+// told reports whether a cell's value was stated, not assumed.
+func (in In) told(id sheet.ID) bool {
+	if in.Sol == nil {
+		return false
+	}
+	st := in.Sol.Step(id)
+	return st != nil && (st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured)
+}
+
+func (in In) show(id sheet.ID) string {
+	if in.Sol == nil {
+		return ""
+	}
+	if st := in.Sol.Step(id); st != nil {
+		return st.Show(in.Sys)
+	}
+	return ""
+}
+
+func (in In) fill(text string) string {
+	if in.Sol == nil {
+		return text
+	}
+	return in.Sol.Fill(text, in.Sys)
+}
+
+// windy reports a stated wind of a moderate breeze or more: from 12 mph up,
+// where the raised rule of thumb begins (common practice, no published source).
+func (in In) windy() bool {
+	return in.told(sheet.WindSpeed) && in.over(sheet.WindSpeed, unit.MilesPerHour(11.9).MetresPerSecond())
+}
+
+func (in In) salt() bool {
+	return in.said("water.kind") == "salt" || in.said("water.kind") == "brackish"
+}
+
+func (in In) transom() bool { return in.word(sheet.MountPlace) == "transom" }
+
+func (in In) lithium() bool { return in.word(sheet.BatteryChemistry) == "lithium" }
+
+// steersItself reports a wish that only a motor that steers itself can meet.
+func (in In) steersItself() bool {
+	return in.wants("want.position-hold") || in.wants("want.heading-hold") || in.wants("want.track")
+}

@@ -1,0 +1,99 @@
+package advise
+
+import (
+	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/reasoner/answer"
+)
+
+// A cautionRow is a warning with the condition under which it applies. Rows
+// stand in the order of what can hurt most.
+type cautionRow struct {
+	id   string
+	when func(in In) bool
+	text string
+	note string
+}
+
+var cautionRows = []cautionRow{
+	{"overloaded", func(in In) bool {
+		return in.told(sheet.LoadPlate) && in.has("load.plate") && !in.over(sheet.LoadMargin, 0) && in.Sol.Has(sheet.LoadMargin)
+	},
+		"This is over the capacity plate: leave people or gear ashore. The plate counts people, gear, motors and batteries.", "capacity-plate"},
+	{"capacity", func(in In) bool { return in.asks("capacity") },
+		"Motor, batteries and people all count against the capacity plate; weight in the bow also lowers the freeboard there.", "capacity-plate"},
+	{"people-in-the-water", func(in In) bool {
+		return in.said("water.swim") == "true" || in.asks("hold", "choice") && in.wants("want.position-hold") || in.has("want.position-hold") && in.wants("want.position-hold")
+	}, "Position hold is no anchor: never with people in the water, and never leave the boat unattended on it. It starts the prop by itself.", "people-in-the-water"},
+	{"cranking-battery", func(in In) bool { return in.said("battery.use") == "cranking" },
+		"A cranking battery is not made for deep discharge and soon fails: use a deep-cycle battery.", "bank-chemistry"},
+	{"lithium-cold", func(in In) bool {
+		return in.lithium() && in.asks("charger", "bank", "runtime") && (in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 5) || in.asks("charger"))
+	}, "Never charge lithium below freezing: it ruins the cells. Let them warm up, or use batteries that block it.", "charging-in-the-cold"},
+	{"charging-gas", func(in In) bool { return in.asks("charger") && !in.lithium() },
+		"Charging gives off hydrogen: vent the space, no sparks or flames, charger off before clamps come off. Acid burns eyes and skin.", "charging-safely"},
+	{"lithium-protection", func(in In) bool { return in.lithium() && in.asks("bank", "runtime", "fit") },
+		"Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current, and its maker must allow series use.", "lithium-banks"},
+	{"mixing-batteries", func(in In) bool { return in.asks("bank") && in.over(sheet.BankCount, 1.5) },
+		"Batteries in series: same kind, size and age, and nothing else fed off one of them.", "mixing-batteries"},
+	{"breaker", func(in In) bool { return in.asks("wire", "breaker") },
+		"Put the breaker at the battery, and open it before hands go near the prop or the terminals.", "breaker-place"},
+	{"salt", func(in In) bool { return in.salt() },
+		"Salt water: rinse after every trip, watch the anode, and sleeve stainless bolts in aluminum against corrosion.", "anodes-and-corrosion"},
+	{"weeds", func(in In) bool { return in.wants("water.weeds") },
+		"Weeds and fishing line wrap the prop: stop, open the breaker, then clear it.", "care-prop-and-line"},
+	{"canoe-side", func(in In) bool { return in.hull("canoe") && in.asks("fit", "thrust", "choice") },
+		"A motor clamped to a canoe's side pulls it over: keep it small, central, and low.", "mount-on-a-kayak"},
+	{"electric-only", func(in In) bool { return in.said("water.rules") == "electric-only" },
+		"Electric-only and no-motor waters have local rules: check them, and whether the boat must be registered.", "rules-and-licences"},
+	{"registration", func(in In) bool { return in.hull("canoe", "kayak", "inflatable") && in.asks("fit") },
+		"A motor makes a canoe, kayak or raft a numbered vessel in many places: check the local rules.", "rules-and-licences"},
+	{"open-stern", func(in In) bool {
+		return in.transom() && (in.windy() || in.told(sheet.ChopHeight)) && in.asks("fit", "hold")
+	},
+		"A low stern held to the chop ships water: turn the bow to it.", "chop-and-waves"},
+	{"bow-heavy", func(in In) bool {
+		return in.over(sheet.TrimBowSink, unit.Inches(1.5).Metres()) && in.asks("fit", "capacity")
+	},
+		"Motor and batteries lower the bow by about {trim.bow-sink}: keep the batteries aft if you can.", "trim-and-bow-weight"},
+	{"short-shaft", func(in In) bool {
+		need, ok := in.num(sheet.ShaftNeed)
+		s, ok2 := in.num(sheet.MotorShaft)
+		return in.asks("shaft") && ok && ok2 && s < need-unit.Inches(1).Metres()
+	}, "A shaft that is too short lets the prop draw air in chop: it races, and the boat stops answering.", "ventilation-and-cavitation"},
+	{"strong-current", func(in In) bool {
+		return in.told(sheet.CurrentSpeed) && in.over(sheet.CurrentSpeed, unit.MilesPerHour(2.5).MetresPerSecond())
+	},
+		"In a stream like this the motor is no anchor and no way home: keep the main engine ready.", "hold-in-current"},
+	{"cut-off-switch", func(in In) bool {
+		return in.over(sheet.ThrustClass, unit.PoundForce(114).Newtons()) && in.asks("fit", "thrust")
+	},
+		"From 115 lb of thrust in all, US law treats it like a small outboard: an engine cut-off switch may be required (46 USC 4312).", "rules-and-licences"},
+	{"cold-water", func(in In) bool { return in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 10) },
+		"Cold takes capacity from the battery and kills quickly in the water: wear the life jacket.", "cold-batteries"},
+	{"prop", func(in In) bool { return in.asks("fault") },
+		"Open the breaker before you touch prop, plug or terminals.", "fault-breaker-trips"},
+}
+
+// MostCautions is how many an answer carries: more would not be read.
+const MostCautions = 4
+
+// Cautioned is a caution with the note it rests on.
+type Cautioned struct {
+	answer.Caution
+	Note string
+}
+
+// Cautions lists those that apply, the gravest first.
+func Cautions(in In) []Cautioned {
+	var out []Cautioned
+	for _, r := range cautionRows {
+		if len(out) < MostCautions && r.when(in) {
+			out = append(out, Cautioned{answer.Caution{ID: r.id, Text: in.fill(r.text)}, r.note})
+		}
+	}
+	return out
+}
+
+// Notice is the standing line of every answer that holds a figure.
+const Notice = "Planning figures. Regulations in force, the makers' manuals and a qualified marine electrician come first."

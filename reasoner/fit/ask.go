@@ -1,0 +1,167 @@
+package fit
+
+import (
+	"math"
+	"slices"
+
+	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/reasoner/answer"
+)
+
+// A questionRow is one measure that a customer can be asked for, with the
+// assumptions that it would replace.
+type questionRow struct {
+	slot     string
+	cells    []string // assumed cells that the answer settles
+	question string
+}
+
+var questionRows = []questionRow{
+	{"mount.height", []string{"mount.height"}, "How far is it from the mounting surface straight down to the water?"},
+	{"load.total", []string{"load.dry", "load.engine", "load.gear", "load.base-gear", "people.each", "load.total"}, "What does the boat weigh as it goes fishing, with people, fuel, batteries and gear?"},
+	{"people.count", []string{"people.count"}, "How many people are aboard?"},
+	{"boat.length", []string{"boat.length"}, "How long is the boat?"},
+	{"boat.hull", []string{"boat.hull"}, "What kind of hull is it: jon, vee, deep vee, bass, bay, flats, pontoon, canoe, kayak, inflatable?"},
+	{"wind.speed", []string{"wind.speed"}, "How much wind must it hold in?"},
+	{"mount.kind", []string{"mount.kind"}, "Will it sit on a folding-arm mount or a compact pivot?"},
+	{"mount.place", []string{"mount.place"}, "Will it go on the bow or on the transom?"},
+	{"chop.height", []string{"chop.height"}, "How high are the waves on a usual day?"},
+	{"wire.run", []string{"wire.run"}, "How long is the wire from the battery to the motor's plug, one way?"},
+	{"use.hours", []string{"use.hours"}, "How many hours is a day on the water?"},
+	{"use.throttle", []string{"use.throttle", "use.mean-current", "cruise.fraction"}, "How hard does it run for most of the day: a quarter, half, or full throttle?"},
+	{"battery.capacity", []string{"battery.capacity"}, "How many amp-hours does the label of each battery give?"},
+	{"battery.count", []string{"battery.count"}, "How many batteries are there?"},
+	{"battery.layout", []string{"battery.layout"}, "Are the batteries linked in series or in parallel?"},
+	{"battery.chemistry", []string{"battery.chemistry"}, "Are the batteries flooded lead-acid, AGM, gel or lithium?"},
+	{"motor.voltage", []string{"motor.voltage", "motor.volts"}, "Is the motor 12, 24 or 36 volt?"},
+	{"motor.thrust", []string{"motor.thrust", "motor.rating"}, "What thrust is the motor rated at?"},
+	{"motor.current", []string{"motor.current"}, "What current does the motor's manual give at full throttle?"},
+	{"wire.insulation", []string{"wire.insulation"}, "What temperature is printed on the wire's insulation?"},
+	{"load.plate", []string{"load.plate"}, "What maximum weight does the capacity plate give?"},
+	{"charge.hours", []string{"charge.hours"}, "How many hours are there to charge between trips?"},
+}
+
+// A deciderRow names the outputs that settle a topic: the question back is about
+// these. A heavier output counts for more.
+type deciderRow struct {
+	topics []string
+	out    sheet.ID
+	weight float64
+	ladder bool // a change of step counts, not a shift within it
+}
+
+var deciderRows = []deciderRow{
+	{[]string{"fit", "thrust", "voltage", "hold"}, sheet.SystemVoltage, 4, true},
+	{[]string{"fit", "thrust", "hold"}, sheet.ThrustClass, 3, true},
+	{[]string{"fit", "shaft"}, sheet.ShaftClass, 2.5, true},
+	{[]string{"voltage", "bank", "fit"}, sheet.BankCount, 1, true},
+	{[]string{"bank"}, sheet.BankCapacity, 2, false},
+	{[]string{"runtime"}, sheet.RuntimeCruise, 2, false},
+	{[]string{"wire"}, sheet.WireGauge, 2, true},
+	{[]string{"wire", "breaker"}, sheet.BreakerRating, 1, true},
+	{[]string{"charger"}, sheet.ChargerCurrent, 1, false},
+	{[]string{"hold"}, sheet.HoldWind, 1, false},
+	{[]string{"speed"}, sheet.SpeedTop, 1, false},
+	{[]string{"capacity"}, sheet.LoadMargin, 1, false},
+}
+
+// worthAsking is the least relative move of a running figure that is worth a
+// question (common practice: a fifth of the run time is not).
+const worthAsking = 0.25
+
+// Ask finds the one measure whose answer would change the choice most, with the
+// reason; nil when none would.
+func (f *Fit) Ask() *answer.Ask {
+	var outs []deciderRow
+	var ids []sheet.ID
+	for _, d := range deciderRows {
+		if slices.ContainsFunc(d.topics, func(t string) bool { return slices.Contains(f.Topics, t) }) && f.Sol.Has(d.out) {
+			outs = append(outs, d)
+			ids = append(ids, d.out)
+		}
+	}
+	if len(outs) == 0 {
+		return f.askMissing()
+	}
+	moves := f.Sol.Moves(ids)
+	best, bestScore := -1, 0.0
+	var bestOut deciderRow
+	var bestLow, bestHigh float64
+	for q, row := range questionRows {
+		for _, m := range moves {
+			if !slices.Contains(row.cells, m.ID.String()) {
+				continue
+			}
+			for _, d := range outs {
+				score, low, high := moved(f.Sol.Value(d.out), m, d)
+				if score*d.weight > bestScore*(1+1e-9) {
+					best, bestScore, bestOut, bestLow, bestHigh = q, score*d.weight, d, low, high
+				}
+			}
+		}
+	}
+	if best < 0 {
+		return nil
+	}
+	row := questionRows[best]
+	form := bestOut.out.Describe().Form
+	return &answer.Ask{Slot: row.slot, Question: row.question,
+		Why: "it moves the " + lower(bestOut.out.Describe().Label) + ": " + Range(bestLow, bestHigh, form, f.Sys)}
+}
+
+// moved scores one assumption's pull on one output, with the least and the most
+// that the output can come to.
+func moved(nominal float64, m sheet.Move, d deciderRow) (score, low, high float64) {
+	low, high = nominal, nominal
+	take := func(out sheet.Outputs) {
+		if x, ok := out.Of(d.out); ok {
+			low, high = math.Min(low, x), math.Max(high, x)
+		}
+	}
+	take(m.Low)
+	take(m.High)
+	for _, o := range m.Others {
+		take(o.Outputs)
+	}
+	span := (high - low) / math.Max(math.Abs(nominal), 1e-9)
+	if d.ladder && high == low || !d.ladder && span < worthAsking {
+		return 0, low, high
+	}
+	// A change of step counts by itself; how far it goes orders several.
+	return 1 + math.Min(span, 1), low, high
+}
+
+// missingRows say what to ask when a topic could not be answered at all.
+var missingRows = []struct {
+	topics []string
+	slot   string
+	why    string
+}{
+	{[]string{"fit", "thrust", "voltage", "hold", "speed"}, "load.total", "thrust follows from the loaded weight"},
+	{[]string{"shaft"}, "mount.height", "the shaft follows from the height of the mount"},
+	{[]string{"capacity"}, "load.plate", "what is left follows from the plate"},
+}
+
+func (f *Fit) askMissing() *answer.Ask {
+	for _, r := range missingRows {
+		for _, t := range r.topics {
+			if !slices.Contains(f.Topics, t) {
+				continue
+			}
+			for _, q := range questionRows {
+				if q.slot == r.slot {
+					return &answer.Ask{Slot: q.slot, Question: q.question, Why: r.why}
+				}
+			}
+		}
+	}
+	return nil
+}
+
+// lower puts a label into a sentence.
+func lower(s string) string {
+	if s == "" {
+		return s
+	}
+	return string(s[0]|0x20) + s[1:]
+}

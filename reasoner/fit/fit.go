@@ -1,0 +1,211 @@
+// Package fit takes the facts of a conversation through the sheet of figures:
+// what was said becomes given cells, the topics asked about become wanted ones,
+// and the solution becomes figures, assumptions, the steps behind them, and the
+// one question whose answer would change the choice most.
+//
+//	fit.go       the walk from a card to figures
+//	givens.go    facts to given cells
+//	wants.go     topics to wanted cells
+//	ask.go       the question worth asking next
+//	changed.go   what a turn moved
+//
+// Limits: nothing is computed here beyond choosing and ordering; every number
+// comes from calc.
+package fit
+
+import (
+	"cmp"
+	"slices"
+
+	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/card"
+)
+
+// Fit is a solved card.
+type Fit struct {
+	Sol    *sheet.Solution
+	Topics []string
+	Wanted []Wanted
+	Sys    unit.System
+}
+
+// Solve answers the topics from the facts. Cells of the topics that cannot be
+// known are left out; see Problems for those that failed.
+func Solve(c card.Card, topics []string, sys unit.System, ladders map[sheet.ID]sheet.Ladder) *Fit {
+	given, duty := Givens(c)
+	wanted := Wants(topics)
+	q := sheet.Question{Given: given, Duty: duty, Ladders: ladders}
+	for _, w := range wanted {
+		q.Want = append(q.Want, w.ID)
+	}
+	return &Fit{Sol: sheet.StandardBook().Solve(q), Topics: topics, Wanted: wanted, Sys: sys}
+}
+
+// Figures lists the wanted cells that became known, in the order of the topics.
+func (f *Fit) Figures() []answer.Figure {
+	var out []answer.Figure
+	for _, w := range f.Wanted {
+		if st := f.Sol.Step(w.ID); st != nil && w.ID.Describe().Figure && f.worth(w) {
+			out = append(out, f.figure(st, w))
+		}
+	}
+	return out
+}
+
+// worth leaves out a figure that nothing said asks for: the hold against a
+// current that nobody mentioned.
+func (f *Fit) worth(w Wanted) bool {
+	if w.Only == 0 {
+		return true
+	}
+	st := f.Sol.Step(w.Only)
+	return st != nil && (st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured)
+}
+
+func (f *Fit) figure(st *sheet.Step, w Wanted) answer.Figure {
+	c := st.ID.Describe()
+	fig := answer.Figure{ID: c.Name, Label: c.Label, Value: st.Value, Low: st.Band.Low, High: st.Band.High,
+		Unit: c.Form.SIUnit(), Display: st.Show(f.Sys), Band: Band(st, f.Sys), Asked: w.Asked, Decides: w.Decides}
+	switch st.Origin {
+	case sheet.Computed:
+		fig.Basis, fig.Source, fig.How = string(st.Row.Basis), st.Row.Source, f.Sol.Working(st, f.Sys)
+	case sheet.Assumed, sheet.Constant:
+		fig.Basis, fig.Source, fig.How = string(sheet.Estimate), st.Row.Source, st.Guess.Why
+	default:
+		fig.Basis, fig.How = string(sheet.Said), "as said: "+st.Said
+	}
+	return fig
+}
+
+// Band writes the ends of a step, "" where they look the same as the value.
+func Band(st *sheet.Step, sys unit.System) string {
+	if !st.Band.Wide() {
+		return ""
+	}
+	return Range(st.Band.Low, st.Band.High, st.ID.Describe().Form, sys)
+}
+
+// Range writes two ends with their unit once where both take the same.
+func Range(low, high float64, form unit.Form, sys unit.System) string {
+	ln, lu := unit.Split(low, form, sys)
+	hn, hu := unit.Split(high, form, sys)
+	if ln == hn && lu == hu {
+		return ""
+	}
+	if lu == hu {
+		return ln + " to " + unit.Show(high, form, sys)
+	}
+	return unit.Show(low, form, sys) + " to " + unit.Show(high, form, sys)
+}
+
+// Assumed lists the assumptions that the shown figures rest on: first those that
+// a customer could be asked about, in the order of the questions, then the rest
+// in the order in which the walk met them.
+func (f *Fit) Assumed(shown []answer.Figure) []answer.Assumed {
+	var out []answer.Assumed
+	seen := map[sheet.ID]bool{}
+	for _, fig := range shown {
+		id, _ := sheet.Lookup(fig.ID)
+		for _, st := range f.Sol.Chain(id) {
+			if st.Origin != sheet.Assumed || seen[st.ID] {
+				continue
+			}
+			seen[st.ID] = true
+			out = append(out, f.assumed(st))
+		}
+	}
+	slices.SortStableFunc(out, func(x, y answer.Assumed) int { return cmp.Compare(askable(x.Slot), askable(y.Slot)) })
+	return out
+}
+
+// askable is the place of the question that would replace an assumption; the
+// end of the list where there is none.
+func askable(slot string) int {
+	for i, r := range questionRows {
+		if slices.Contains(r.cells, slot) {
+			return i
+		}
+	}
+	return len(questionRows)
+}
+
+func (f *Fit) assumed(st *sheet.Step) answer.Assumed {
+	c := st.ID.Describe()
+	a := answer.Assumed{Slot: Public(st.ID), Why: st.Guess.Why, Source: st.Row.Source, Display: st.Show(f.Sys)}
+	if c.Word {
+		a.Text = st.Word
+		return a
+	}
+	a.Value, a.Low, a.High, a.Unit = answer.Num(st.Value), answer.Num(st.Band.Low), answer.Num(st.Band.High), c.Form.SIUnit()
+	if b := Band(st, f.Sys); b != "" {
+		a.Display += " (" + b + ")"
+	}
+	return a
+}
+
+// Public is the public name of a cell: the slot's where the cell holds what was
+// said of a figure.
+func Public(id sheet.ID) string {
+	for slot, cell := range sheet.SaidFor {
+		if cell == id {
+			return slot
+		}
+	}
+	return id.String()
+}
+
+// Steps lists the chain behind the figures, each step once, each after what it
+// rests on.
+func (f *Fit) Steps(ids ...sheet.ID) []answer.Step {
+	var out []answer.Step
+	seen := map[sheet.ID]bool{}
+	for _, id := range ids {
+		for _, st := range f.Sol.Chain(id) {
+			if !seen[st.ID] {
+				seen[st.ID] = true
+				out = append(out, f.step(st))
+			}
+		}
+	}
+	return out
+}
+
+var origins = map[sheet.Origin]string{
+	sheet.FromSaid: "said", sheet.FromMeasured: "measured", sheet.Computed: "computed",
+	sheet.Assumed: "assumed", sheet.Constant: "constant",
+}
+
+func (f *Fit) step(st *sheet.Step) answer.Step {
+	c := st.ID.Describe()
+	s := answer.Step{ID: Public(st.ID), Label: c.Label, From: origins[st.Origin], Result: st.Show(f.Sys),
+		Band: Band(st, f.Sys), Said: st.Said, Warnings: st.Warnings}
+	if !c.Word {
+		s.Value, s.Unit = answer.Num(st.Value), c.Form.SIUnit()
+	}
+	if st.Row != nil {
+		s.Row, s.Source, s.Why = st.Row.Name, st.Row.Source, st.Guess.Why
+		if st.Row.Compute != nil {
+			s.Formula, s.Working = st.Symbols(), f.Sol.Working(st, f.Sys)
+		}
+	}
+	for _, in := range st.Inputs {
+		s.Inputs = append(s.Inputs, Public(in))
+	}
+	return s
+}
+
+// Show writes a known cell in the reader's units, "" when it is unknown.
+func (f *Fit) Show(id sheet.ID) string {
+	if st := f.Sol.Step(id); st != nil {
+		return st.Show(f.Sys)
+	}
+	return ""
+}
+
+// SaidCell reports whether a cell was said or measured.
+func (f *Fit) SaidCell(id sheet.ID) bool {
+	st := f.Sol.Step(id)
+	return st != nil && (st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured)
+}

@@ -1,0 +1,184 @@
+package match
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/kb/stock"
+)
+
+// Item is one line of a rig. An item that the shelf does not hold has no SKU and
+// no price.
+type Item struct {
+	What  string // battery, charger, wire, breaker, plug, bracket
+	SKU   string
+	Name  string
+	Count int
+	Price unit.Money // each
+}
+
+// Rig is everything that a motor needs to run.
+type Rig struct {
+	Items []Item
+	Total unit.Money // of what the shelf holds
+	// Yearly is what the batteries cost a year of the typical use, 0 unknown.
+	Yearly  unit.Money
+	Battery stock.Battery // the one chosen; zero when the shelf holds none
+	Strings int           // batteries in parallel in each place of the series
+}
+
+// Whole reports whether the shelf holds every item.
+func (r Rig) Whole() bool {
+	return !slices.ContainsFunc(r.Items, func(i Item) bool { return i.SKU == "" })
+}
+
+func rig(b Boat, o Offer, shelf *stock.Shelf) Rig {
+	var r Rig
+	r.add(Item{What: "motor", SKU: o.Motor.SKU, Name: o.Motor.Name, Count: 1, Price: o.Motor.Price})
+	count := r.batteries(b, o, shelf)
+	r.charger(b, o, shelf, count)
+	r.wire(o, shelf)
+	r.breaker(o, shelf)
+	r.plug(o, shelf)
+	if o.Motor.Mount != "transom" {
+		r.bracket(o, shelf)
+	}
+	return r
+}
+
+func (r *Rig) add(i Item) {
+	r.Items = append(r.Items, i)
+	r.Total += i.Price * unit.Money(i.Count)
+}
+
+// batteries chooses the cheapest bank on the shelf that gives the capacity
+// needed at the motor's voltage, of the chemistry said if one was; it returns
+// the number of batteries.
+func (r *Rig) batteries(b Boat, o Offer, shelf *stock.Shelf) int {
+	need := o.Sol.Value(sheet.BankCapacity)
+	chem := text(b.Card, "battery.chemistry")
+	type bank struct {
+		b       stock.Battery
+		series  int
+		strings int
+		price   unit.Money
+	}
+	var best *bank
+	for _, x := range shelf.Batteries {
+		if chem != "" && chem != x.Chemistry || x.Capacity.AmpereHours() <= 0 {
+			continue
+		}
+		ratio := o.Motor.Voltage.Volts() / x.Voltage.Volts()
+		series := int(math.Round(ratio))
+		if series < 1 || math.Abs(ratio-float64(series)) > 0.01 || series > 1 && !x.Series {
+			continue
+		}
+		if x.Chemistry == "lithium" && x.Protection > 0 && o.Sol.Has(sheet.MotorCurrent) &&
+			x.Protection.Amperes() < 1.25*o.Sol.Value(sheet.MotorCurrent) {
+			continue
+		}
+		strings := max(1, int(math.Ceil(need/x.Capacity.AmpereHours()-0.05)))
+		if strings > 2 {
+			continue
+		}
+		c := bank{x, series, strings, x.Price * unit.Money(series*strings)}
+		if best == nil || cmp.Or(cmp.Compare(c.price, best.price), cmp.Compare(c.b.SKU, best.b.SKU)) < 0 {
+			best = &c
+		}
+	}
+	if best == nil {
+		n := max(1, int(math.Round(o.Motor.Voltage.Volts()/12)))
+		r.add(Item{What: "battery", Name: "deep-cycle battery, " + unit.Show(need, unit.AmpHour, b.Sys), Count: n})
+		return n
+	}
+	r.Battery, r.Strings = best.b, best.strings
+	n := best.series * best.strings
+	r.add(Item{What: "battery", SKU: best.b.SKU, Name: best.b.Name, Count: n, Price: best.b.Price})
+	return n
+}
+
+// charger takes the cheapest with an output for each battery, a profile for the
+// chemistry, and at least the current needed; short of that the strongest.
+func (r *Rig) charger(b Boat, o Offer, shelf *stock.Shelf, outputs int) {
+	chem := r.Battery.Chemistry
+	volts := unit.Voltage(12)
+	if r.Battery.SKU != "" {
+		volts = r.Battery.Voltage
+	}
+	need := o.Sol.Value(sheet.ChargerCurrent)
+	var best *stock.Charger
+	better := func(c, than stock.Charger) bool {
+		ok, was := c.Current.Amperes() >= need, than.Current.Amperes() >= need
+		if ok != was {
+			return ok
+		}
+		if !ok && c.Current != than.Current {
+			return c.Current > than.Current
+		}
+		return cmp.Or(cmp.Compare(c.Price, than.Price), cmp.Compare(c.SKU, than.SKU)) < 0
+	}
+	for i, c := range shelf.Chargers {
+		if c.Outputs < outputs || c.Voltage != volts || chem != "" && !slices.Contains(c.Chemistry, chem) {
+			continue
+		}
+		if best == nil || better(c, *best) {
+			best = &shelf.Chargers[i]
+		}
+	}
+	if best == nil {
+		r.add(Item{What: "charger", Name: "charger, " + unit.Number(float64(outputs), 0) + " outputs of " + unit.Show(need, unit.Ampere, b.Sys), Count: 1})
+		return
+	}
+	r.add(Item{What: "charger", SKU: best.SKU, Name: best.Name, Count: 1, Price: best.Price})
+}
+
+// part takes the cheapest of a kind that suits.
+func (r *Rig) part(shelf *stock.Shelf, kind, missing string, suits func(p stock.Part) bool) {
+	var best *stock.Part
+	for i, p := range shelf.Parts {
+		if p.Kind == kind && suits(p) &&
+			(best == nil || cmp.Or(cmp.Compare(p.Price, best.Price), cmp.Compare(p.SKU, best.SKU)) < 0) {
+			best = &shelf.Parts[i]
+		}
+	}
+	if best == nil {
+		r.add(Item{What: kind, Name: missing, Count: 1})
+		return
+	}
+	r.add(Item{What: kind, SKU: best.SKU, Name: best.Name, Count: 1, Price: best.Price})
+}
+
+func (r *Rig) wire(o Offer, shelf *stock.Shelf) {
+	if !o.Sol.Has(sheet.WireGauge) {
+		return
+	}
+	gauge, run := int(math.Round(o.Sol.Value(sheet.WireGauge))), o.Sol.Value(sheet.WireRun)
+	name := unit.Show(float64(gauge), unit.WireGauge, unit.US) + " duplex wire, " + unit.Show(run, unit.RunLength, unit.US)
+	r.part(shelf, "wire", name, func(p stock.Part) bool {
+		return p.Gauge != nil && p.Gauge.Number() <= gauge && p.Length.Metres() >= run
+	})
+}
+
+func (r *Rig) breaker(o Offer, shelf *stock.Shelf) {
+	if !o.Sol.Has(sheet.BreakerRating) {
+		return
+	}
+	amps := o.Sol.Value(sheet.BreakerRating)
+	r.part(shelf, "breaker", unit.Show(amps, unit.Ampere, unit.US)+" breaker", func(p stock.Part) bool {
+		return math.Abs(p.Rating.Amperes()-amps) < 0.5 && (p.Voltage == 0 || p.Voltage >= o.Motor.Voltage)
+	})
+}
+
+func (r *Rig) plug(o Offer, shelf *stock.Shelf) {
+	amps := o.Sol.Value(sheet.MotorCurrent)
+	r.part(shelf, "plug", "plug for "+unit.Show(amps, unit.Ampere, unit.US), func(p stock.Part) bool {
+		return p.Rating.Amperes() >= amps && (p.Voltage == 0 || p.Voltage >= o.Motor.Voltage)
+	})
+}
+
+func (r *Rig) bracket(o Offer, shelf *stock.Shelf) {
+	r.part(shelf, "bracket", o.Motor.Mount+" bracket", func(p stock.Part) bool { return slices.Contains(p.Fits, o.Motor.Mount) })
+}

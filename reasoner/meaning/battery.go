@@ -1,0 +1,72 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/read"
+)
+
+var chemistries = kinds(words.Chemistry)
+
+// batteryCues tells what a number says of the batteries.
+var batteryCues = []cue{
+	{name: "amp-hours", slot: "battery.capacity", kind: read.Charge, low: 1, high: 2000, alone: true, weight: 8, many: true},
+	{name: "group size", slot: "battery.group", kind: read.Group, alone: true, weight: 9},
+	{name: "a case size beside batteries", slot: "battery.group", kind: read.Number, alone: true, weight: 8, when: caseSize},
+	{name: "number of batteries", slot: "battery.count", kind: read.Number, low: 1, high: 12, alone: true, weight: 7, when: countsBatteries},
+	{name: "reserve minutes", slot: "battery.reserve", kind: read.Duration, low: 0.3, high: 12, after: of("reserve minutes"), reachA: 2, before: of("reserve minutes"), reachB: 2, weight: 10},
+	{name: "reserve", slot: "battery.reserve", kind: read.Number, low: 20, high: 600, after: of("reserve minutes"), reachA: 1, before: of("reserve minutes"), reachB: 1, weight: 10},
+}
+
+// caseSizes are the usual sizes that a number alone may name.
+var caseSizes = map[float64]bool{22: true, 24: true, 27: true, 30: true, 31: true, 34: true, 49: true, 65: true, 78: true}
+
+// caseSize accepts "pair of 31 agms", "two 27s", "a 31 deep cycle".
+func caseSize(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Value == nil || !caseSizes[*me.Value] {
+		return false
+	}
+	i := l.at[m]
+	next := l.id(i + 1)
+	if next >= 0 && (chemistries[next] || next == words.Of("battery") || next == words.Of("series")) {
+		return true
+	}
+	text := l.r.Text[me.Start:]
+	if n := me.End - me.Start; n < len(text) && text[n] == 's' || me.Said[len(me.Said)-1] == 's' {
+		return true
+	}
+	return false
+}
+
+// countsBatteries accepts a small whole number before batteries, a chemistry, a
+// case size, a capacity or "in series".
+func countsBatteries(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Value == nil || *me.Value != float64(int(*me.Value)) {
+		return false
+	}
+	for k, i := 0, l.at[m]+1; i < len(l.terms) && k < 3; i, k = i+1, k+1 {
+		t := &l.terms[i]
+		switch {
+		case t.mark != 0 || t.id == idAnd || t.id == idWith || t.id == words.Of("bank"):
+			return false
+		case t.id == words.Of("battery") || t.id == words.Of("series") || t.id == words.Of("parallel") || t.id >= 0 && chemistries[t.id]:
+			return i+1 >= len(l.terms) || l.terms[i+1].id != words.Of("charger")
+		case t.id == idGroup || t.id == idAmpHour:
+			return true
+		case t.measure >= 0:
+			k := l.r.Measures[t.measure].Kind
+			if k == read.Voltage || k == read.Number && caseSize(l, t.measure) {
+				continue
+			}
+			return false
+		case t.filler || t.text == "x" || t.id < 0:
+			continue
+		case t.id == words.Of("dual purpose") || t.id == words.Of("cranking battery"):
+			return true
+		default:
+			return false
+		}
+	}
+	return false
+}

@@ -1,0 +1,439 @@
+package meaning
+
+import (
+	"strings"
+
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/read"
+)
+
+// A family is words of which a boat has one: two of them named with "or"
+// between them are a question, no statement.
+type family struct {
+	over  string
+	words map[string]string // entry: contract word
+}
+
+var families = []family{
+	{"motor.control", map[string]string{"cable steer": "foot-cable", "electric steer": "foot-electric", "electric": "foot-electric", "foot pedal": "foot", "tiller": "tiller", "remote": "remote", "cable": "foot-cable"}},
+	{"motor.drive", map[string]string{"brushed": "brushed", "brushless": "brushless"}},
+	{"motor.speeds", map[string]string{"five speed": "fixed", "variable speed": "variable"}},
+	{"battery.chemistry", map[string]string{"lithium": "lithium", "agm": "agm", "gel": "gel", "flooded": "flooded", "lead": "lead"}},
+	{"mount.place", map[string]string{"bow": "bow", "bow mount": "bow", "transom": "transom", "transom mount": "transom"}},
+	{"mount.kind", map[string]string{"folding arm": "folding-arm", "compact pivot": "compact-pivot", "clamp": "clamp", "kayak bracket": "bracket"}},
+	{"battery.layout", map[string]string{"series": "series", "parallel": "parallel"}},
+	{"water.kind", map[string]string{"salt": "salt", "fresh": "fresh"}},
+	{"boat.hull", map[string]string{"jon": "jon", "vee": "vee", "deep-vee": "deep-vee", "pontoon": "pontoon", "bass boat": "bass", "canoe": "canoe", "kayak": "kayak"}},
+	{"wire.gauge", map[string]string{}},
+}
+
+// familyOf finds the families of an entry.
+var familyOf = map[words.ID][]int{}
+
+func init() {
+	for f := range families {
+		for w := range families[f].words {
+			id := words.Of(w)
+			if id == words.None {
+				unknownNames = append(unknownNames, w)
+				continue
+			}
+			familyOf[id] = append(familyOf[id], f)
+		}
+	}
+}
+
+// asked tells that a word is one of a choice, or asked about, and states
+// nothing.
+func (l *line) asked(i int) bool { return l.terms[i].mark == asking }
+
+// asking in a term's mark says that the word is asked about.
+const asking = 'q'
+
+// setAside finds what states nothing about the boat: things to choose between,
+// comparisons, ratios, and numbers that a speaker takes back in the same breath.
+func (l *line) setAside() {
+	l.wordChoices()
+	l.numberChoices()
+	l.comparisons()
+	l.ratios()
+	l.takenBack()
+	l.jonCode()
+}
+
+// wordChoices marks the words of a family between which the line asks.
+func (l *line) wordChoices() {
+	for f := range families {
+		first, prev := -1, -1
+		for i := range l.terms {
+			t := &l.terms[i]
+			if t.mark == '.' || t.mark == '?' {
+				first, prev = -1, -1
+				continue
+			}
+			if !in(familyOf[t.id], f) || t.id < 0 {
+				continue
+			}
+			if prev >= 0 && l.terms[prev].id != t.id && l.orBetween(prev, i) {
+				l.choose(f, prev, i)
+			}
+			if first < 0 {
+				first = i
+			}
+			prev = i
+		}
+		_ = first
+	}
+	l.worthIt()
+}
+
+func in(list []int, f int) bool {
+	for _, x := range list {
+		if x == f {
+			return true
+		}
+	}
+	return false
+}
+
+// orBetween tells that two words stand for choice: "or", "vs" or "over" between
+// them, or "between", "difference", "better" before them.
+func (l *line) orBetween(a, b int) bool {
+	joined := false
+	for k := a + 1; k < b; k++ {
+		switch l.terms[k].id {
+		case idOr, words.Of("than"):
+			return true
+		case idAnd:
+			joined = true
+		}
+		switch l.text(k) {
+		case "or", "over", "vs", "v", "versus", "compared", "and", "against":
+			if l.text(k) != "and" {
+				return true
+			}
+			joined = true
+		}
+	}
+	if !joined {
+		return false
+	}
+	for k := a - 1; k >= 0 && k >= a-6; k-- {
+		if l.terms[k].id == words.Of("between") || differs[l.text(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+var differs = map[string]bool{"difference": true, "diffrence": true, "between": true, "compare": true, "diff": true, "differ": true, "comparing": true, "btween": true, "versus": true}
+
+func (l *line) choose(f, a, b int) {
+	for _, i := range []int{a, b} {
+		w := families[f].words[l.terms[i].id.Name()]
+		if l.terms[i].mark == 0 {
+			l.terms[i].mark = asking
+		}
+		if !has(l.compare, w) {
+			l.compare = append(l.compare, w)
+		}
+	}
+	l.over = families[f].over
+}
+
+func has(list []string, w string) bool {
+	for _, x := range list {
+		if x == w {
+			return true
+		}
+	}
+	return false
+}
+
+// worthIt marks a single kind that is asked about: "is lithium worth it?",
+// "should I go brushless".
+func (l *line) worthIt() {
+	for i := range l.terms {
+		t := &l.terms[i]
+		if t.id < 0 || len(familyOf[t.id]) == 0 || t.mark != 0 {
+			continue
+		}
+		f := familyOf[t.id][0]
+		if over := families[f].over; over == "boat.hull" || over == "water.kind" || over == "mount.place" && !l.worthNear(i) {
+			continue
+		}
+		if l.worthNear(i) || l.asksFor(i) {
+			t.mark = asking
+			l.compare = append(l.compare, families[f].words[t.id.Name()])
+			l.over = families[f].over
+		}
+	}
+}
+
+func (l *line) worthNear(i int) bool {
+	for k := i - 5; k <= i+4; k++ {
+		if k < 0 || k >= len(l.terms) {
+			continue
+		}
+		if w := l.text(k); w == "worth" || w == "overrated" || w == "worthwhile" {
+			return !l.stopBetween(i, k)
+		}
+	}
+	return false
+}
+
+func (l *line) stopBetween(a, b int) bool {
+	if a > b {
+		a, b = b, a
+	}
+	for k := a; k <= b; k++ {
+		if m := l.terms[k].mark; m == '.' || m == '?' {
+			return true
+		}
+	}
+	return false
+}
+
+// asksFor accepts "do i need ...", "should i get ...", "is ... better", "why is
+// lithium ...": the word is what the question is about.
+func (l *line) asksFor(i int) bool {
+	s := l.sentence(i)
+	switch l.text(s) {
+	case "should", "do", "does", "is", "are", "why", "whats", "what":
+	default:
+		return false
+	}
+	if i-s > 7 {
+		return false
+	}
+	for k := s; k < i; k++ {
+		if l.terms[k].measure >= 0 || l.id(k) == idWith {
+			return false
+		}
+	}
+	switch {
+	case l.text(s) == "should" || l.text(s) == "why":
+		return true
+	case (l.text(s) == "do" || l.text(s) == "does") && (l.id(s+2) == words.Of("must") || l.id(s+1) == idMe || l.text(s+1) == "you"):
+		return true
+	case (l.text(s) == "is" || l.text(s) == "are") && i-s <= 2:
+		return true
+	case (l.text(s) == "whats" || l.text(s) == "what") && (l.text(s+1) == "is" || l.text(s+1) == "are" || l.text(s+1) == "does" || l.text(s+1) == "a" || l.text(s+1) == "an" || l.text(s+1) == "the" || i == s+1) && i-s <= 4:
+		return !l.hasMeasureNear(i)
+	}
+	return false
+}
+
+func (l *line) hasMeasureNear(i int) bool {
+	for k := i - 2; k <= i+2; k++ {
+		if k >= 0 && k < len(l.terms) && l.terms[k].measure >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// sentence is the first term of the sentence in which a term stands.
+func (l *line) sentence(i int) int {
+	for k := i - 1; k >= 0 && i-k < 60; k-- {
+		if m := l.terms[k].mark; m == '.' || m == '?' {
+			return k + 1
+		}
+	}
+	if i < 60 {
+		return 0
+	}
+	return i - 59
+}
+
+// numberChoices sets aside numbers between which the line asks: "12 or 24",
+// "30 or 36 shaft", "is it worth going 36v or is 24 plenty".
+func (l *line) numberChoices() {
+	prev := -1
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if l.used[m] || me.As != "" {
+			continue
+		}
+		if me.Low != nil && me.High != nil && strings.Contains(lowerASCII(me.Said), " or ") {
+			if over := l.choiceOver(m, m); over != "" {
+				l.asideNumbers(over, m)
+				prev = m
+				continue
+			}
+		}
+		if prev >= 0 && l.orBefore(l.at[prev], l.at[m]) {
+			if over := l.choiceOver(prev, m); over != "" {
+				l.asideNumbers(over, prev, m)
+			}
+		}
+		prev = m
+	}
+}
+
+// orBefore tells that "or" stands right before the second of two terms, in one
+// sentence.
+func (l *line) orBefore(a, b int) bool {
+	if b-a > 24 {
+		return false
+	}
+	for k := b - 1; k > a; k-- {
+		if m := l.terms[k].mark; m == '.' || m == '?' {
+			return false
+		}
+	}
+	for k := b - 1; k > a && k >= b-4; k-- {
+		if l.id(k) == idOr || l.text(k) == "or" || l.text(k) == "vs" || l.text(k) == "versus" {
+			return true
+		}
+	}
+	return false
+}
+
+// choiceOver names the slot that two numbers would fill, if they are things to
+// choose between; counts, winds and waves are a range when "or" joins them.
+func (l *line) choiceOver(a, b int) string {
+	x, y := &l.r.Measures[a], &l.r.Measures[b]
+	volts := func(m *read.Measure) bool {
+		return m.Kind == read.Voltage || m.Kind == read.Number && (nominal[m.Bare] && m.Bare != 16)
+	}
+	thrust := func(m *read.Measure) bool {
+		return m.Kind == read.Force || (m.Kind == read.Mass && m.Spoken != "kg" || m.Kind == read.Number) && m.Bare >= 30 && m.Bare <= 130
+	}
+	tube := func(m *read.Measure) bool {
+		return (m.Kind == read.Number || m.Kind == read.Length && m.Spoken == "in") && stockedShafts[m.Bare] && m.Bare >= 24
+	}
+	bothBare := x.Kind == read.Number && y.Kind == read.Number
+	switch {
+	case x.Kind == read.Gauge || y.Kind == read.Gauge:
+		return "wire.gauge"
+	case tube(x) && tube(y) && (l.any(of("shaft", "deck", "waterline", "too long", "too short")) || l.askedLast(Shaft)) && !l.hasKind(read.Voltage):
+		return "motor.shaft"
+	case volts(x) && volts(y) && (!bothBare || !l.has.holds(words.Of("shaft"))):
+		return "motor.voltage"
+	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.any(of("thrust", "motor", "trolling motor", "enough"))):
+		return "motor.thrust"
+	case x.Kind == read.Charge && y.Kind == read.Charge:
+		return "battery.capacity"
+	case x.Kind == read.Group || y.Kind == read.Group:
+		return "battery.group"
+	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(words.Of("breaker")):
+		return "breaker"
+	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(words.Of("charger")):
+		return "charger.current"
+	}
+	return ""
+}
+
+func (l *line) articleBefore(i int) bool {
+	switch l.text(i - 1) {
+	case "a", "an", "the":
+		return true
+	}
+	return false
+}
+
+func (l *line) asideNumbers(over string, ms ...int) {
+	for _, m := range ms {
+		l.used[m] = true
+		l.reason[m] = "one of a choice"
+		l.compare = append(l.compare, l.r.Measures[m].Said)
+	}
+	l.over = over
+}
+
+// comparisons sets aside the number that something is compared with: "bigger
+// than a 55", "upgrading from a 40".
+func (l *line) comparisons() {
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if l.used[m] || me.Value == nil {
+			continue
+		}
+		i := l.at[m]
+		for k := i - 1; k >= 0 && k >= i-3; k-- {
+			t := &l.terms[k]
+			if t.id == words.Of("than") || t.text == "then" && k > 0 && l.terms[k-1].id == words.Of("bigger") ||
+				t.id == words.Of("bigger") && strings.ContainsAny(t.text, "ui") && comparedTo[t.text] {
+				l.used[m] = true
+				l.reason[m] = "only compared with"
+				l.compare = append(l.compare, me.Said)
+				break
+			}
+			if !t.filler {
+				break
+			}
+		}
+	}
+}
+
+var comparedTo = map[string]bool{"upgrade from": true, "upgrading from": true, "coming from": true, "replacing": true, "replaced": true, "replaces": true, "replace": true}
+
+// ratios sets aside quoted rules: "5 lb per 100 lb", "2 lb per hundred".
+func (l *line) ratios() {
+	for m := range l.r.Measures {
+		i := l.at[m]
+		if l.used[m] || l.terms[i].measure != m {
+			continue
+		}
+		w := l.text(i + 1)
+		per := w == "per" || w == "every" || l.id(i+1) == words.Of("per hundred") || w == "for" && (l.text(i+2) == "every" || l.text(i+2) == "each")
+		if !per {
+			continue
+		}
+		to := -1
+		for k := i + 2; k <= i+4 && k < len(l.terms); k++ {
+			if l.terms[k].measure >= 0 {
+				to = l.terms[k].measure
+				break
+			}
+		}
+		if to < 0 && l.id(i+1) != words.Of("per hundred") {
+			continue
+		}
+		l.used[m], l.reason[m] = true, "part of a ratio"
+		if to >= 0 {
+			l.used[to], l.reason[to] = true, "part of a ratio"
+		}
+	}
+}
+
+// takenBack sets aside a number that is mended in the same breath: "16, no, 17
+// foot", "not 24, 19".
+func (l *line) takenBack() {
+	for m := range l.r.Measures {
+		if l.used[m] {
+			continue
+		}
+		i := l.at[m]
+		// "not 24"
+		if k := l.skipFillers(i-1, -1); k >= 0 && (l.text(k) == "not" || l.text(k) == "isnt") && l.id(k) == words.Of("no") {
+			l.used[m], l.reason[m] = true, "taken back"
+			continue
+		}
+		if m+1 >= len(l.r.Measures) || l.used[m+1] {
+			continue
+		}
+		j := l.at[m+1]
+		if j-i < 2 || j-i > 6 {
+			continue
+		}
+		for k := i + 1; k < j; k++ {
+			if l.id(k) == words.Of("actually") && l.text(k) != "really" && l.text(k) != "wrong" || l.text(k) == "no" && (l.terms[k-1].mark == ',' || k == i+1) && l.id(k+1) != words.Of("no") && (k+1 == j || l.filler(k+1) || l.terms[k+1].mark == ',') {
+				a, b := &l.r.Measures[m], &l.r.Measures[m+1]
+				if a.Kind == b.Kind || a.Kind == read.Number || b.Kind == read.Number {
+					l.used[m], l.reason[m] = true, "taken back"
+				}
+				break
+			}
+		}
+	}
+}
+
+// skipFillers walks over fillers and gives the first other term.
+func (l *line) skipFillers(i, dir int) int {
+	for i >= 0 && i < len(l.terms) && l.terms[i].filler {
+		i += dir
+	}
+	return i
+}

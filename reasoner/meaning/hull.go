@@ -1,0 +1,172 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
+)
+
+var (
+	hulls     = kinds(words.Hull)
+	boatWords = hulls.with(kinds(words.Material), of("boat", "center console"))
+	mountings = of("deck", "mounting surface", "mount", "transom", "bow", "gunwale", "bow mount", "transom mount")
+	wireWords = of("wire", "cable", "jumper", "gauge", "breaker", "plug")
+	waterBody = of("lake", "river")
+)
+
+// lengthCues tells which of the lengths of a fitting a length is.
+var lengthCues = []cue{
+	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
+	{name: "hull or boat, then a length", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, before: boatWords, reachB: 2, weight: 6, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
+	{name: "length, a word between, then a hull", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, after: boatWords, reachA: 4, weight: 5, when: notInches},
+	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: notInches},
+	{name: "a footer", slot: "boat.length", kind: read.Length, low: 2.4, high: 15, alone: true, weight: 6, when: footer},
+	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls, reachB: 1, weight: 3, when: bareBoat},
+	{name: "a length in feet or metres alone", slot: "boat.length", kind: read.Length, low: 2.1, high: 13, alone: true, weight: 2, never: of("waterline", "depth", "wave", "high"), when: notInches},
+
+	{name: "so wide", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, after: of("wide"), reachA: 1, before: of("wide"), reachB: 1, weight: 9},
+	{name: "length by width", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, alone: true, weight: 5, when: afterBy},
+	{name: "freeboard", slot: "boat.freeboard", kind: read.Length, bare: "in", low: 0.05, high: 1.5, after: of("freeboard"), reachA: 1, before: of("freeboard"), reachB: 2, weight: 10},
+
+	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.8, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave")},
+	{name: "height of a deck or mount", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("deck", "mounting surface", "transom", "gunwale"), reachA: 1, before: of("deck", "mounting surface", "transom", "gunwale"), reachB: 3, weight: 7, never: of("wire", "shaft", "boat length", "wide", "drop"), when: deckHigh},
+	{name: "the bow is so high", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 1, before: of("high"), reachB: 1, weight: 6, need: mountings, never: of("wire", "shaft", "wave", "drop"), when: deckHigh},
+	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
+	{name: "inches beside a shaft or deck", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 3, need: mountings.with(of("waterline")), never: of("drop", "jumper"), when: inches},
+
+	{name: "shaft so long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("shaft"), reachA: 0, before: of("shaft"), reachB: 2, weight: 9, never: of("waterline", "high")},
+	{name: "too short, too long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("too short", "too long", "long enough"), reachA: 2, weight: 8, never: of("waterline", "wire"), when: shaftNotWire},
+	{name: "too short a figure", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, before: of("too short", "too long"), reachB: 1, weight: 4, when: shaftNotWire},
+	{name: "a stocked length enough for a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, after: of("enough", "long enough", "motor"), reachA: 1, weight: 7, when: shaftLength, need: mountings.with(of("waterline", "shaft"))},
+	{name: "a stocked length beside a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, alone: true, weight: 4, when: shaftLength, need: mountings.with(of("waterline", "shaft", "too short", "too long"))},
+	{name: "inches with a shaft in the talk", slot: "motor.shaft", kind: read.Length, low: 0.6, high: 2.7, alone: true, weight: 2, when: shaftTalk},
+
+	{name: "bow drops so much", slot: "", kind: read.Length, before: of("drop", "slow", "leave home"), reachB: 1, weight: 10, when: inches},
+	{name: "a size of something else", slot: "", kind: read.Length, bare: "in", after: of("prop", "trailer", "fishing rod", "plug", "breaker", "battery", "bimini"), reachA: 0, before: of("prop", "trailer"), reachB: 1, weight: 7, when: smallThing},
+}
+
+// bareBoat accepts "jon, 16" but no number that clearly counts something.
+func bareBoat(l *line, m int) bool { return l.endsAt(l.at[m]) }
+
+// endsAt tells whether a stretch ends right after the term.
+func (l *line) endsAt(i int) bool { return i+1 >= len(l.terms) || l.terms[i+1].mark != 0 }
+
+func inches(l *line, m int) bool {
+	s := l.r.Measures[m].Spoken
+	return s == "in" || s == "cm" || s == "mm"
+}
+
+func notInches(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Spoken != "in" && me.Spoken != "mm" && (me.Spoken != "cm" || lowest(me) >= 2)
+}
+
+func lowest(me *read.Measure) float64 {
+	lo, _ := ends(quantity{me.Value, me.Low, me.High})
+	return lo
+}
+
+// smallThing keeps the size of a prop or a battery from being a boat's.
+func smallThing(l *line, m int) bool {
+	if l.r.Measures[m].Kind == read.Number {
+		return false
+	}
+	return inches(l, m) && !l.has.holds(words.Of("waterline"))
+}
+
+// footer accepts a length that was said of a boat as such: "a 19 footer".
+func footer(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	i := l.at[m]
+	return containsWord(lowerASCII(me.Said), "footer") || l.text(i+1) == "footer" || l.text(i+1) == "footers"
+}
+
+func containsWord(s, w string) bool {
+	for i := 0; i+len(w) <= len(s); i++ {
+		if s[i:i+len(w)] == w {
+			return true
+		}
+	}
+	return false
+}
+
+// afterBy accepts "16 by 5".
+func afterBy(l *line, m int) bool {
+	i := l.at[m]
+	return (l.text(i-1) == "by" || l.text(i-1) == "x") && i >= 2 && l.terms[i-2].measure >= 0
+}
+
+// deckHigh keeps feet by the dozen from being a deck's height.
+func deckHigh(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Spoken != "ft" || lowest(me) <= 1.6
+}
+
+func shaftNotWire(l *line, m int) bool {
+	return !l.has.holds(words.Of("wire")) && !l.has.holds(words.Of("jumper"))
+}
+
+// stockedShafts is the usual tube lengths in inches.
+var stockedShafts = map[float64]bool{20: true, 24: true, 30: true, 36: true, 42: true, 45: true, 47: true, 48: true, 50: true, 52: true, 54: true, 60: true, 62: true, 72: true, 76: true, 84: true, 87: true, 96: true, 100: true}
+
+// shaftLength accepts a number that is a tube's usual length.
+func shaftLength(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind == read.Length && me.Spoken != "in" {
+		return false
+	}
+	if me.Kind == read.Number && l.text(l.at[m]+1) != "" && !l.terms[l.at[m]+1].filler && l.id(l.at[m]+1) < 0 {
+		return false
+	}
+	return stockedShafts[me.Bare] && me.BareHigh == 0 && me.Bare >= 24
+}
+
+// shaftTalk accepts inches when a deck's height stands already or shafts are
+// what is talked about.
+func shaftTalk(l *line, m int) bool {
+	if !inches(l, m) {
+		return false
+	}
+	if l.has.holds(words.Of("shaft")) || l.has.holds(words.Of("too short")) || l.has.holds(words.Of("too long")) {
+		return true
+	}
+	_, known := l.before.Get("mount.height")
+	return known && l.askedLast(Shaft)
+}
+
+func (l *line) askedLast(ts ...Topic) bool {
+	for _, a := range l.before.Asked {
+		for _, t := range ts {
+			if a == string(t) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// jonCode reads "1648": 16 feet long and 48 inches wide, for a boat that is said
+// to be a jon or such.
+func (l *line) jonCode() {
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if l.used[m] || me.Value == nil || me.Kind != read.Number && me.As != "model-year" {
+			continue
+		}
+		code := int(*me.Value)
+		long, wide := code/100, code%100
+		if float64(code) != *me.Value || long < 10 || long > 24 || wide < 30 || wide > 84 || len(me.Said) != 4 {
+			continue
+		}
+		i := l.at[m]
+		_, _, after := l.near(i, 1, hulls.with(kinds(words.Material), of("boat")), 1)
+		_, _, before := l.near(i, -1, hulls.with(kinds(words.Material), of("boat")), 1)
+		_, _, loaded := l.near(i, 1, of("loaded", "dry"), 0)
+		if !after && !before || loaded || me.As == "model-year" && long > 18 && !l.has.holds(words.Of("jon")) {
+			continue
+		}
+		l.used[m] = true
+		l.put(card.Fact{Slot: "boat.length", Value: num(float64(long) * 0.3048), Unit: "m", Said: me.Said, Row: "jon boat's number: feet and inches"})
+		l.put(card.Fact{Slot: "boat.beam", Value: num(float64(wide) * 0.0254), Unit: "m", Said: me.Said, Row: "jon boat's number: feet and inches"})
+	}
+}

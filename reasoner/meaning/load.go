@@ -1,0 +1,128 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/read"
+)
+
+// weightCues tells whose weight a weight is. A mass may also name a thrust: the
+// rows for that stand in motor.go.
+var weightCues = []cue{
+	{name: "weight, loaded", slot: "load.total", kind: read.Mass, bare: "lb", low: 40, high: 15000, after: of("loaded"), reachA: 2, weight: 9, never: of("thrust", "each"), when: not(battery)},
+	{name: "loaded, weight", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, before: of("loaded"), reachB: 3, weight: 8, never: of("thrust", "dry", "gear"), when: not(battery)},
+	{name: "weight with people in it", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, alone: true, weight: 8, when: withPeople},
+	{name: "weight, dry", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, after: of("dry"), reachA: 3, weight: 9},
+	{name: "dry, weight", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("dry"), reachB: 3, weight: 8, never: of("loaded")},
+	{name: "boat and motor together", slot: "load.dry", kind: read.Mass, bare: "lb", low: 60, high: 12000, before: of("boat and motor"), reachB: 2, after: of("boat and motor"), reachA: 1, weight: 8},
+	{name: "the boat weighs", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("weighs"), reachB: 1, weight: 5, when: boatWeighs},
+	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat"), reachB: 0, weight: 4, when: isWeight},
+	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
+	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 130, high: 12000, alone: true, weight: 2, when: not(battery)},
+
+	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 4, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
+	{name: "weight of gear", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, after: of("gear"), reachA: 1, weight: 8, never: of("loaded", "per hundred"), when: not(withMe)},
+	{name: "gear, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("gear"), reachB: 2, weight: 7, never: of("loaded", "dry")},
+	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
+	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
+	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
+
+	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
+	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("person", "us", "both of us", "child"), reachB: 1, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
+	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
+	{name: "weight, then people", slot: "people.each", kind: read.Mass, low: 30, high: 230, after: of("person"), reachA: 0, weight: 8, never: of("loaded")},
+
+	{name: "a battery's weight", slot: "", kind: read.Mass, bare: "", after: of("battery", "bank"), reachA: 0, weight: 8},
+	{name: "batteries weigh", slot: "", kind: read.Mass, bare: "lb", before: of("battery", "bank", "lithium", "agm"), reachB: 3, weight: 7, when: saysWeighs},
+	{name: "a trolling motor's own weight", slot: "", kind: read.Mass, bare: "lb", before: of("trolling motor"), reachB: 1, weight: 8, when: saysWeighs},
+	{name: "a fish, a line or a trailer", slot: "", kind: read.Mass, after: of("fish kind", "fishing line", "trailer", "anchor", "dog", "hand weight"), reachA: 1, before: of("trailer", "anchor", "dog"), reachB: 1, weight: 9},
+}
+
+// maxPersonEach is the heaviest that one person is taken to be, in kg.
+const maxPersonEach = 145
+
+func not(f func(*line, int) bool) func(*line, int) bool {
+	return func(l *line, m int) bool { return !f(l, m) }
+}
+
+// battery tells that a mass belongs to batteries: "55 lb of batteries".
+func battery(l *line, m int) bool {
+	_, _, after := l.near(l.at[m], 1, batteryWords, 0)
+	return after && l.id(l.at[m]+1) != words.None && !l.terms[l.at[m]].filler
+}
+
+var batteryWords = of("battery", "bank")
+
+// withPeople accepts "1,050 lb w me and wife": a weight, "with", and persons.
+func withPeople(l *line, m int) bool {
+	i := l.at[m] + 1
+	if l.terms[l.at[m]].measure < 0 || !(l.id(i) == idWith || l.text(i) == "including" || l.text(i) == "incl" || l.text(i) == "counting") {
+		return false
+	}
+	for k := i + 1; k < i+6 && k < len(l.terms); k++ {
+		t := &l.terms[k]
+		if aboard.holds(t.id) {
+			return true
+		}
+		if t.mark != 0 || t.id == idHorsepower || t.id == words.Of("outboard") || t.id == words.Of("dry") {
+			return false
+		}
+	}
+	return false
+}
+
+var aboard = of("me", "us", "person", "companion", "child", "both of us", "alone")
+
+// withMe tells "340 lb with me in it and gear": the gear is part of a total.
+func withMe(l *line, m int) bool { return l.id(l.at[m]+1) == idWith || l.id(l.at[m]+1) == idAnd }
+
+// boatWeighs accepts "weighs 1650" when the words before speak of no person,
+// battery, motor or engine.
+func boatWeighs(l *line, m int) bool {
+	return !l.subject(m, of("outboard", "horsepower", "battery", "bank", "person", "me", "us", "companion", "trolling motor", "gear", "dog", "trailer", "motor", "lithium", "agm"))
+}
+
+// subject looks for one of the set in the stretch before a measure.
+func (l *line) subject(m int, s set) bool {
+	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-6; i-- {
+		if l.terms[i].mark != 0 {
+			return false
+		}
+		if s.holds(l.terms[i].id) {
+			return true
+		}
+	}
+	return false
+}
+
+func isWeight(l *line, m int) bool {
+	w := l.text(l.at[m] - 1)
+	return (w == "is" || w == "s" || w == "at" || w == "itself") && heavierThanAMotor(l, m)
+}
+
+// heavierThanAMotor keeps the thrust of a motor from being a boat's weight.
+func heavierThanAMotor(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Spoken == "kg" || lowest(me) > 59
+}
+
+// engineWeighs accepts "9.9 that weighs 85": a horsepower or an outboard is what
+// weighs.
+func engineWeighs(l *line, m int) bool {
+	return l.subject(m, of("outboard", "horsepower")) || l.subject(m, of("motor")) && !l.subject(m, of("trolling motor"))
+}
+
+// eachOrGroup accepts a weight right behind the people. Whether it is each
+// person's or all of theirs together is settled in people.go.
+func eachOrGroup(l *line, m int) bool {
+	return l.terms[l.at[m]-1].mark == 0 || l.r.Measures[m].Kind == read.Mass
+}
+
+func personWeighs(l *line, m int) bool {
+	i := l.at[m]
+	if l.text(i-1) == "im" || l.id(i-1) == words.Of("weighs") && (l.text(i-2) == "i" || l.id(i-2) == words.Of("me")) {
+		return true
+	}
+	return l.subject(m, of("person", "us", "companion", "child", "both of us")) && l.subject(m, of("weighs"))
+}
+
+func saysWeighs(l *line, m int) bool { return l.subject(m, of("weighs")) || l.text(l.at[m]-1) == "is" }

@@ -1,0 +1,186 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/read"
+)
+
+// Pounds of thrust are said like pounds of weight. A mass is converted to the
+// force that names it by thrustOf.
+var motorCues = []cue{
+	{name: "a thrust", slot: "motor.thrust", kind: read.Force, low: 20, high: 2500, alone: true, weight: 9},
+	{name: "pounds of thrust", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, after: of("thrust"), reachA: 1, weight: 9, when: thrustSize},
+	{name: "thrust of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, before: of("thrust"), reachB: 1, weight: 7, when: thrustSize},
+	{name: "pounds beside volts", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 7, when: besideVolts},
+	{name: "so many pound motor", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, after: of("motor", "trolling motor", "bow mount", "transom mount", "brushless", "brushed"), reachA: 1, weight: 8, when: thrustSize},
+	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
+	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough"), reachA: 2, weight: 6, when: thrustSize},
+	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
+	{name: "pounds on a boat", slot: "motor.thrust", kind: read.Mass, low: 8, high: 59, alone: true, weight: 3, when: ratingOnBoat},
+
+	{name: "volts", slot: "motor.voltage", kind: read.Voltage, low: 12, high: 48, alone: true, weight: 6, when: nominalVolts},
+	{name: "each battery's volts", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 48, after: of("battery", "lithium", "agm", "flooded"), reachA: 1, weight: 8, when: voltsEach},
+	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 8.5, alone: true, weight: 7, when: nominalBattery},
+	{name: "on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 3, when: bareVolts},
+	{name: "a meter reading", slot: "", kind: read.Voltage, alone: true, weight: 4, when: not(anyVolts)},
+
+	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
+	{name: "charger's amps", slot: "charger.current", kind: read.Current, bare: "A", low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
+	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge"), reachB: 2, after: of("charge"), reachA: 1, weight: 7},
+	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.2, high: 300, alone: true, weight: 5},
+	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
+}
+
+// thrustClasses are the ratings that a bare number may stand for, in pounds.
+func thrustSize(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind == read.Mass && me.Spoken == "kg" {
+		return l.has.holds(words.Of("thrust"))
+	}
+	lo, hi := ends(quantity{me.Value, me.Low, me.High})
+	if me.Kind == read.Mass {
+		lo, hi = lo/0.45359237, hi/0.45359237
+	}
+	return lo >= 18 && hi <= 400
+}
+
+// besideVolts accepts "80 lb 24v" and "12 volt 55".
+func besideVolts(l *line, m int) bool {
+	i := l.at[m]
+	if l.r.Measures[m].Kind == read.Number && l.id(i+1) >= 0 && !l.followedByPhraseEnd(i) {
+		return false
+	}
+	return thrustSize(l, m) && (l.voltsAt(i-1) || l.voltsAt(i+1) || l.filler(i+1) && l.voltsAt(i+2) && l.r.Measures[m].Kind == read.Mass)
+}
+
+func (l *line) filler(i int) bool { return i >= 0 && i < len(l.terms) && l.terms[i].filler }
+
+func (l *line) followedByPhraseEnd(i int) bool {
+	id := l.id(i + 1)
+	return afterRating.holds(id)
+}
+
+func (l *line) voltsAt(i int) bool {
+	return i >= 0 && i < len(l.terms) && l.terms[i].measure >= 0 && l.r.Measures[l.terms[i].measure].Kind == read.Voltage
+}
+
+// bareRating accepts "a 55", "w a 30", "my 80": an article before the number and
+// nothing after it that the number would count or measure.
+func bareRating(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	i := l.at[m]
+	if me.Value == nil || me.Bare != float64(int(me.Bare)) || me.Bare < 24 || me.Bare > 250 || me.Kind == read.Mass && me.Spoken == "kg" {
+		return false
+	}
+	if me.Kind == read.Mass && me.Bare > 130 {
+		return false
+	}
+	switch l.text(i - 1) {
+	case "a", "an", "my", "the", "his", "this", "that":
+	default:
+		return false
+	}
+	next := l.id(i + 1)
+	if me.Kind == read.Mass {
+		return next == words.None || afterRating.holds(next)
+	}
+	if l.has.holds(words.Of("deck")) || l.has.holds(words.Of("waterline")) || l.has.holds(words.Of("shaft")) {
+		return false
+	}
+	if next == words.None && i+1 < len(l.terms) && l.terms[i+1].mark == 0 && l.terms[i+1].measure < 0 && !l.terms[i+1].filler && !afterRatingWords[l.text(i+1)] {
+		return false
+	}
+	return next == words.None || afterRating.holds(next)
+}
+
+var afterRating = of("enough", "hold", "or", "with", "and", "doing", "speed", "motor", "trolling motor", "what if", "bow mount", "transom mount", "brushless", "brushed", "full throttle", "must", "run", "pulls", "would like", "thrust", "tiller", "slow", "no", "top speed", "all day", "throttle", "wind", "current", "windy", "fine", "too long", "position hold", "how many", "add", "same", "actually", "back")
+
+var afterRatingWords = map[string]bool{"will": true, "gonna": true, "going": true, "can": true, "could": true, "should": true, "do": true, "does": true, "even": true,
+	"get": true, "make": true, "give": true, "against": true, "when": true, "if": true, "instead": true, "or": true, "already": true, "now": true, "there": true, "too": true, "but": true, "ok": true, "work": true, "last": true, "stay": true, "be": true, "keep": true, "tho": true, "though": true, "then": true, "because": true, "cause": true, "since": true}
+
+// ratingOnBoat accepts a small mass when the talk is of speed, thrust or holding
+// and a boat is named beside it.
+func ratingOnBoat(l *line, m int) bool {
+	if !thrustSize(l, m) {
+		return false
+	}
+	if l.any(of("top speed", "speed", "hold", "thrust", "enough")) {
+		return true
+	}
+	return false
+}
+
+var nominal = map[float64]bool{12: true, 16: true, 24: true, 36: true, 48: true}
+
+func nominalVolts(l *line, m int) bool {
+	v := l.r.Measures[m].Value
+	return v != nil && nominal[*v]
+}
+
+func nominalBattery(l *line, m int) bool {
+	v := l.r.Measures[m].Value
+	return v != nil && (*v == 2 || *v == 6 || *v == 8)
+}
+
+func anyVolts(l *line, m int) bool { return nominalVolts(l, m) || nominalBattery(l, m) }
+
+// voltsEach accepts volts that are a battery's own: more than one battery is
+// counted before them, or "each" stands behind.
+func voltsEach(l *line, m int) bool {
+	if !anyVolts(l, m) {
+		return false
+	}
+	i := l.at[m]
+	if _, _, ok := l.near(i, 1, of("each"), 3); ok {
+		return true
+	}
+	if i > 0 && l.terms[i-1].measure >= 0 {
+		me := &l.r.Measures[l.terms[i-1].measure]
+		return me.Kind == read.Number && me.Value != nil && *me.Value >= 2 && *me.Value <= 12
+	}
+	return l.id(i-1) == words.Of("pair")
+}
+
+// bareVolts accepts "on 24" where volts are the talk.
+func bareVolts(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	i := l.at[m]
+	if me.Value == nil || !nominal[*me.Value] || *me.Value == 48 {
+		return false
+	}
+	if l.text(i-1) == "on" || l.text(i-1) == "at" || l.text(i-1) == "run" {
+		return l.endsAt(i) && (l.askedLast(Voltage) || l.any(of("thrust", "motor", "trolling motor")) || l.knows("motor.voltage"))
+	}
+	return false
+}
+
+func (l *line) knows(slot string) bool { _, ok := l.before.Get(slot); return ok }
+
+// breakerRating keeps "50 amps, what breaker" a motor's draw: the breaker must
+// stand right beside its own rating.
+func breakerRating(l *line, m int) bool {
+	i := l.at[m]
+	if l.id(i+1) == words.Of("breaker") {
+		return true
+	}
+	_, at, ok := l.near(i, -1, of("breaker"), 1)
+	if !ok {
+		return false
+	}
+	for k := at + 1; k < i; k++ {
+		switch l.text(k) {
+		case "for", "on", "with", "at", "in", "to", "from":
+			return false
+		}
+		if l.terms[k].mark != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+func motorDraws(l *line, m int) bool {
+	i := l.at[m]
+	next := l.text(i + 1)
+	return l.endsAt(i) || next == "at" || next == "full" || next == "wide" || l.id(i+1) == words.Of("full throttle")
+}

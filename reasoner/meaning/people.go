@@ -1,0 +1,352 @@
+package meaning
+
+import (
+	"strings"
+
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
+)
+
+var (
+	idPerson    = words.Of("person")
+	idChild     = words.Of("child")
+	idCompanion = words.Of("companion")
+	idMe        = words.Of("me")
+	idUs        = words.Of("us")
+	idDog       = words.Of("dog")
+	idSays      = words.Of("says")
+	idAlone     = words.Of("alone")
+	idBoth      = words.Of("both of us")
+	idPair      = words.Of("pair")
+)
+
+// people counts who is aboard: "two guys", "3 of us", "me and my brother",
+// "just me n the dog", "2 adults and 2 kids". Persons who merely say or own
+// something are not aboard.
+func (l *line) people() {
+	for i := 0; i < len(l.terms); i++ {
+		if n, to, ok := l.ordinalPerson(i); ok && !l.setSlots["people.count"] {
+			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "somebody more"})
+			i = to
+			continue
+		}
+		if n, to, ok := l.justSoMany(i); ok && !l.setSlots["people.count"] {
+			l.useNumbers(i, to, "")
+			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[max(i-2, 0)].start, l.terms[to].end), Row: "just so many"})
+			i = to
+			continue
+		}
+		n, to, low, high, ok := l.party(i)
+		if !ok {
+			if m, last, _, single := l.item(i); single && l.terms[i].id != idMe {
+				if count, row, change := l.peopleChange(i, last, m); change && !l.setSlots["people.count"] {
+					l.useNumbers(i, last, "")
+					l.put(card.Fact{Slot: "people.count", Value: num(count), Unit: "1", Said: l.said(l.terms[max(i-1, 0)].start, l.terms[last].end), Row: row})
+					i = last
+				}
+			}
+			continue
+		}
+		if count, row, change := l.peopleChange(i, to, n); change && !l.mentionsMe(i, to) && !l.setSlots["people.count"] {
+			l.useNumbers(i, to, "")
+			l.put(card.Fact{Slot: "people.count", Value: num(count), Unit: "1", Said: l.said(l.terms[max(i-1, 0)].start, l.terms[to].end), Row: row})
+			i = to
+			continue
+		}
+		if l.setSlots["people.count"] {
+			continue
+		}
+		if _, _, plate := l.near(i, -1, of("capacity plate"), 4); plate && n > 0 && l.id(to) == idPerson {
+			l.useNumbers(i, to, "persons on a plate")
+			i = to
+			continue
+		}
+		l.useNumbers(i, to, "")
+		f := card.Fact{Slot: "people.count", Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "who is aboard"}
+		if low != high {
+			f.Low, f.High = num(low), num(high)
+			f.Value = num(high)
+		} else {
+			f.Value = num(n)
+		}
+		l.put(f)
+		i = to
+	}
+}
+
+func (l *line) useNumbers(from, to int, why string) {
+	for k := from; k <= to; k++ {
+		if m := l.terms[k].measure; m >= 0 {
+			l.used[m] = true
+			l.reason[m] = why
+		}
+	}
+}
+
+// party reads one mention of people that begins at a term. It gives their
+// number and the last term it took.
+func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
+	t := &l.terms[i]
+	switch {
+	case t.id == idAlone:
+		if n, to, ok := l.list(i, 1, i); ok {
+			return n, to, n, n, true
+		}
+		return 1, i, 1, 1, true
+	case t.id == idBoth:
+		return 2, i, 2, 2, true
+	case t.text == "both" && l.text(i+1) == "of" && l.id(i+2) == idUs:
+		return 2, i + 2, 2, 2, true
+	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
+		v := l.smallNumber(i + 1)
+		return v, i + 1, v, v, true
+	case (t.text == "family" || t.text == "party" || t.text == "crew" || t.text == "group") && l.text(i+1) == "of" && l.smallNumber(i+2) > 0:
+		v := l.smallNumber(i + 2)
+		return v, i + 2, v, v, true
+	}
+	n, to, multi, ok := l.item(i)
+	if !ok {
+		return 0, 0, 0, 0, false
+	}
+	if sum, end, many := l.list(i, n, to); many {
+		return sum, end, sum, sum, true
+	}
+	if multi {
+		if t.measure >= 0 {
+			me := &l.r.Measures[t.measure]
+			if me.Low != nil && me.High != nil {
+				return n, to, *me.Low, *me.High, true
+			}
+		}
+		return n, to, n, n, true
+	}
+	return 0, 0, 0, 0, false
+}
+
+// list goes on from the first of a list of persons: "me + wife", "two adults
+// and two kids", "dad, my brother and me".
+func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool) {
+	sum, end = n, to
+	meIn := l.mentionsMe(start, to)
+	numbered := l.terms[start].measure >= 0
+	items := 1
+	for {
+		k := end + 1
+		if k >= len(l.terms) {
+			break
+		}
+		sep := &l.terms[k]
+		if !(sep.id == idAnd || sep.id == idWith || sep.mark == ',' || sep.text == "and" || sep.text == "my" && items == 0) {
+			break
+		}
+		k++
+		if k < len(l.terms) && l.terms[k].id == idAnd {
+			k++
+		}
+		if k >= len(l.terms) {
+			break
+		}
+		m, last, _, good := l.item(k)
+		dog := false
+		if !good {
+			if last, dog = l.dogAt(k); !dog {
+				break
+			}
+			m = 0
+		}
+		if sep.mark == ',' && !meIn && !l.mentionsMe(k, last) && l.terms[k].measure >= 0 && !l.kidsAt(last) {
+			break
+		}
+		meIn = meIn || l.mentionsMe(k, last)
+		numbered = numbered || l.terms[k].measure >= 0
+		sum += m
+		end = last
+		items++
+	}
+	if items < 2 || !(meIn || numbered) {
+		return 0, 0, false
+	}
+	return sum, end, true
+}
+
+func (l *line) kidsAt(i int) bool { return l.id(i) == idChild || l.id(i) == idCompanion }
+
+func (l *line) mentionsMe(from, to int) bool {
+	for k := from; k <= to; k++ {
+		if l.terms[k].id == idMe || l.terms[k].id == idAlone {
+			return true
+		}
+	}
+	return false
+}
+
+func (l *line) dogAt(k int) (last int, ok bool) {
+	for j := k; j < k+4 && j < len(l.terms); j++ {
+		if l.terms[j].id == idDog || l.terms[j].id == words.Of("gear") {
+			return j, true
+		}
+		if !l.terms[j].filler && l.terms[j].id != words.None && l.terms[j].measure < 0 {
+			return 0, false
+		}
+	}
+	return 0, false
+}
+
+// item reads one member of a list or one counted group. multi tells that it can
+// stand alone as a statement of who is aboard.
+func (l *line) item(i int) (n float64, to int, multi, ok bool) {
+	t := &l.terms[i]
+	if t.possessive {
+		return 0, 0, false, false
+	}
+	switch {
+	case t.id == idMe:
+		if t.text == "i" && (i == 0 || l.terms[i-1].id != idAnd) {
+			return 0, 0, false, false
+		}
+		return 1, i, false, true
+	case t.id == idPair:
+		if j, good := l.noun(i+1, 2); good {
+			return 2, j, true, true
+		}
+		return 0, 0, false, false
+	case t.measure >= 0:
+		v := l.smallNumber(i)
+		if v <= 0 {
+			return 0, 0, false, false
+		}
+		if l.text(i+1) == "of" && (l.id(i+2) == idUs || l.text(i+2) == "them" || l.text(i+2) == "em" || l.text(i+2) == "you") {
+			return v, i + 2, true, true
+		}
+		if j, good := l.noun(i+1, 3); good {
+			return v, j, true, true
+		}
+		return 0, 0, false, false
+	case t.id == idCompanion || t.id == idPerson || t.id == idChild:
+		if l.saysNext(i) || l.plural(i) {
+			return 0, 0, false, false
+		}
+		return 1, i, false, true
+	case t.filler || t.text == "one" || t.text == "another":
+		// "my big brother", "a buddy", "the old man"
+		for j := i + 1; j < i+4 && j < len(l.terms); j++ {
+			u := &l.terms[j]
+			if u.id == idCompanion || u.id == idPerson || u.id == idChild {
+				if u.possessive || l.saysNext(j) || l.plural(j) {
+					return 0, 0, false, false
+				}
+				return 1, j, false, true
+			}
+			if u.mark != 0 || u.measure >= 0 || u.id != words.None && !u.filler {
+				return 0, 0, false, false
+			}
+		}
+	}
+	return 0, 0, false, false
+}
+
+// noun looks for a noun for persons behind a number, past at most so many
+// other words.
+func (l *line) noun(i, room int) (at int, ok bool) {
+	for j := i; j < len(l.terms) && j < i+room; j++ {
+		t := &l.terms[j]
+		switch {
+		case t.id == idPerson || t.id == idChild || t.id == idCompanion:
+			if t.possessive || l.saysNext(j) && l.terms[j].text != "people" {
+				return 0, false
+			}
+			return j, true
+		case t.id == idUs && j > i && l.text(j-1) == "of":
+			return j, true
+		case t.mark != 0 || t.id == idAnd || t.id == idWith:
+			return 0, false
+		case t.measure >= 0:
+			if l.r.Measures[t.measure].Kind != read.Mass {
+				return 0, false
+			}
+		case t.id != words.None && !adjectives.holds(t.id):
+			return 0, false
+		}
+	}
+	return 0, false
+}
+
+// adjectives are entries that may stand between a number and the persons.
+var adjectives = of("age", "loaded", "bigger", "add")
+
+// counted tells that a term is something that a number before it counts.
+func (l *line) counted(i int) bool {
+	id := l.id(i)
+	return id != words.None && (id.Kind() == words.Part || id.Kind() == words.Hull)
+}
+
+var pluralForms = map[string]bool{"men": true, "people": true, "folks": true, "women": true, "children": true, "crew": true, "ppl": true, "peeps": true, "aboard": true, "on board": true, "souls": true, "heads": true, "bodies": true}
+
+// plural tells that a noun means several without saying how many.
+func (l *line) plural(i int) bool {
+	w := l.terms[i].text
+	return pluralForms[w] || strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && w != "mrs" && w != "pops" && w != "boss" || strings.HasSuffix(w, " men")
+}
+
+// saysNext tells that a person is only quoted: "my cousin says 5".
+func (l *line) saysNext(i int) bool {
+	next := l.id(i + 1)
+	return next == idSays || next == words.Of("would like") || next == words.Of("must") || l.text(i+1) == "has" || l.text(i+1) == "had" || l.text(i+1) == "got" && l.id(i) != idUs
+}
+
+// smallNumber is a bare whole number of at most 40 at a term, or 0. The middle
+// of a range is its high end.
+func (l *line) smallNumber(i int) float64 {
+	if i < 0 || i >= len(l.terms) || l.terms[i].measure < 0 {
+		return 0
+	}
+	m := &l.r.Measures[l.terms[i].measure]
+	if m.Kind != read.Number || m.As != "" || l.used[l.terms[i].measure] {
+		return 0
+	}
+	v := m.Value
+	if v == nil {
+		if m.Low == nil || m.High == nil {
+			return 0
+		}
+		v = m.High
+	}
+	if *v != float64(int(*v)) || *v < 1 || *v > 60 {
+		return 0
+	}
+	return *v
+}
+
+// shareWeight settles whether a weight behind people is each one's or all of
+// theirs: "two guys 380" are 190 lb each, "3 of us at 210" are 210 each.
+func (l *line) shareWeight() {
+	f, ok := l.fact("people.each")
+	if !ok || f.Row != "people at a weight" || f.Value == nil {
+		return
+	}
+	count, known := l.fact("people.count")
+	if !known || count.Value == nil || *count.Value < 2 {
+		return
+	}
+	const least, most = 45.0, 145.0 // kg: the lightest and heaviest grown person taken as such
+	share := *f.Value / *count.Value
+	at := strings.Contains(l.betweenText(count.Said, f.Said), " at ")
+	if !at && share >= least && *f.Value > 1.0*most*0.9 {
+		scaleFact(f, 1 / *count.Value)
+		f.Row = "weight of a group, shared"
+	}
+}
+
+// betweenText is the line from the first words to the second, both included.
+func (l *line) betweenText(a, b string) string {
+	i := strings.Index(l.r.Text, a)
+	if i < 0 {
+		return ""
+	}
+	j := strings.Index(l.r.Text[i:], b)
+	if j < 0 {
+		return ""
+	}
+	return lowerASCII(l.r.Text[i : i+j+len(b)])
+}

@@ -1,0 +1,251 @@
+package meaning
+
+import (
+	"strings"
+
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+)
+
+// Words that are facts by themselves, a table for each thing that they tell.
+
+var hullRows = []wordRow{
+	{"jon boat", "jon", "boat.hull", "jon", nil},
+	{"vee hull", "vee", "boat.hull", "vee", nil},
+	{"deep vee hull", "deep-vee", "boat.hull", "deep-vee", nil},
+	{"bass boat", "bass boat", "boat.hull", "bass", nil},
+	{"bay boat", "bay boat", "boat.hull", "bay", nil},
+	{"flats boat", "flats boat", "boat.hull", "flats", nil},
+	{"pontoon boat", "pontoon", "boat.hull", "pontoon", nil},
+	{"canoe", "canoe", "boat.hull", "canoe", nil},
+	{"kayak", "kayak", "boat.hull", "kayak", nil},
+	{"inflatable boat", "inflatable", "boat.hull", "inflatable", nil},
+	{"sailboat", "sailboat", "boat.hull", "sailboat", nil},
+	{"bass buggy", "bass buggy", "boat.hull", "other", nil},
+	{"another kind of hull", "other hull", "boat.hull", "other", nil},
+}
+
+var materialRows = []wordRow{
+	{"aluminum", "aluminum", "boat.material", "aluminum", boatMaterial},
+	{"fiberglass", "fiberglass", "boat.material", "fiberglass", nil},
+	{"glass, of a boat", "glass", "boat.material", "fiberglass", glassBoat},
+	{"wood", "wood", "boat.material", "wood", boatMaterial},
+	{"polyethylene", "polyethylene", "boat.material", "polyethylene", boatMaterial},
+	{"fabric", "fabric", "boat.material", "fabric", nil},
+}
+
+var chemistryRows = []wordRow{
+	{"lithium", "lithium", "battery.chemistry", "lithium", nil},
+	{"AGM", "agm", "battery.chemistry", "agm", nil},
+	{"gel", "gel", "battery.chemistry", "gel", nil},
+	{"flooded", "flooded", "battery.chemistry", "flooded", nil},
+	{"lead is taken as flooded", "lead", "battery.chemistry", "flooded", leadBattery},
+}
+
+var mountRows = []wordRow{
+	{"bow mount", "bow mount", "mount.place", "bow", nil},
+	{"the bow", "bow", "mount.place", "bow", nil},
+	{"a bow deck", "deck", "mount.place", "bow", bowDeck},
+	{"transom mount", "transom mount", "mount.place", "transom", nil},
+	{"the transom", "transom", "mount.place", "transom", transomMount},
+	{"clamp", "clamp", "mount.kind", "clamp", nil},
+	{"folding arm", "folding arm", "mount.kind", "folding-arm", nil},
+	{"compact pivot", "compact pivot", "mount.kind", "compact-pivot", nil},
+	{"bracket", "kayak bracket", "mount.kind", "bracket", nil},
+}
+
+var controlRows = []wordRow{
+	{"tiller", "tiller", "motor.control", "tiller", electricTiller},
+	{"cable steer", "cable steer", "motor.control", "foot-cable", nil},
+	{"electric steer", "electric steer", "motor.control", "foot-electric", nil},
+	{"foot pedal", "foot pedal", "motor.control", "foot-cable", nil},
+}
+
+var motorRows = []wordRow{
+	{"brushless", "brushless", "motor.drive", "brushless", nil},
+	{"brushed", "brushed", "motor.drive", "brushed", nil},
+	{"variable speed", "variable speed", "motor.speeds", "variable", nil},
+	{"five speeds", "five speed", "motor.speeds", "fixed", nil},
+}
+
+var otherRows = []wordRow{
+	{"batteries in series", "series", "battery.layout", "series", nil},
+	{"batteries in parallel", "parallel", "battery.layout", "parallel", nil},
+	{"series and parallel", "series-parallel", "battery.layout", "series-parallel", nil},
+	{"console", "center console", "boat.console", "true", nil},
+	{"top", "bimini", "boat.top", "true", nil},
+	{"leg left down", "leg down", "engine.leg", "down", nil},
+	{"leg tilted up", "leg up", "engine.leg", "up", nil},
+	{"standing", "standing", "people.posture", "standing", nil},
+	{"seated", "seated", "people.posture", "seated", nil},
+	{"cranking battery", "cranking battery", "battery.use", "cranking", nil},
+	{"dual-purpose battery", "dual purpose", "battery.use", "dual-purpose", nil},
+	{"deep-cycle battery", "deep cycle", "battery.use", "deep-cycle", nil},
+	{"talk of swimming", "swimming", "water.swim", "true", nil},
+	{"electric-only water", "electric only", "water.rules", "electric-only", nil},
+	{"a wire in the engine space", "engine space", "wire.place", "engine-space", nil},
+}
+
+// wordTables is every table, found by entry.
+var wordTables = map[words.ID][]*wordRow{}
+
+func init() {
+	for _, table := range [][]wordRow{hullRows, materialRows, chemistryRows, mountRows, controlRows, motorRows, otherRows, waterRows, styleRows} {
+		for i := range table {
+			id := words.Of(table[i].word)
+			if id == words.None {
+				unknownNames = append(unknownNames, table[i].word)
+				continue
+			}
+			wordTables[id] = append(wordTables[id], &table[i])
+		}
+	}
+}
+
+// wordFacts binds the words that are facts by themselves. A word under a "no"
+// takes back what it would say; two words to choose between say nothing.
+func (l *line) wordFacts() {
+	for i := range l.terms {
+		id := l.terms[i].id
+		if id < 0 {
+			continue
+		}
+		for _, row := range wordTables[id] {
+			l.wordFact(i, row)
+		}
+		if id == words.Of("vee") || l.terms[i].text != "v" {
+			continue
+		}
+	}
+	l.loneVee()
+}
+
+func (l *line) wordFact(i int, row *wordRow) {
+	if l.asked(i) || row.when != nil && !row.when(l, i) {
+		return
+	}
+	t := &l.terms[i]
+	text := row.text
+	if l.negated[i] {
+		switch {
+		case row.slot == "water.weeds", row.slot == "boat.console", row.slot == "boat.top":
+			text = "false"
+		default:
+			if f, ok := l.before.Get(row.slot); ok && f.Text == row.text {
+				l.drops = append(l.drops, row.slot)
+			}
+			return
+		}
+	}
+	if f, ok := l.fact(row.slot); ok {
+		if row.slot == "water.kind" && saltier(row.text, f.Text) {
+			f.Text, f.Said, f.Row = row.text, l.said(t.start, t.end), row.name
+		}
+		if row.slot == "motor.control" && f.Row == "foot pedal" && row.name != "foot pedal" && row.text != "tiller" {
+			f.Text, f.Said, f.Row = row.text, l.said(t.start, t.end), row.name
+		}
+		if row.slot == "boat.hull" && f.Text == "other" && row.text != "other" {
+			f.Text, f.Said, f.Row = row.text, l.said(t.start, t.end), row.name
+		}
+		return
+	}
+	l.put(card.Fact{Slot: row.slot, Text: text, Said: l.said(t.start, t.end), Row: row.name, Wish: l.wishWord(i)})
+}
+
+func saltier(a, b string) bool {
+	rank := map[string]int{"fresh": 0, "brackish": 1, "salt": 2}
+	return rank[a] > rank[b]
+}
+
+// loneVee takes a single "v" behind a material or a length for the hull.
+func (l *line) loneVee() {
+	if l.setSlots["boat.hull"] {
+		return
+	}
+	for i := range l.terms {
+		if l.terms[i].text != "v" || i == 0 {
+			continue
+		}
+		prev := l.id(i - 1)
+		if prev >= 0 && (prev.Kind() == words.Material || prev == words.Of("boat")) || l.id(i+1) == words.Of("boat") {
+			l.put(card.Fact{Slot: "boat.hull", Text: "vee", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "vee hull"})
+			return
+		}
+	}
+}
+
+// boatMaterial leaves out plastic worms, wooden docks and tin boxes.
+func boatMaterial(l *line, at int) bool {
+	next := l.id(at + 1)
+	if next >= 0 && (next == words.Of("prop") || next == words.Of("fishing rod") || next == words.Of("battery") || next == words.Of("trailer") || next == words.Of("fishing line")) {
+		return false
+	}
+	switch l.text(at + 1) {
+	case "worm", "worms", "box", "case", "tray", "dock", "docks", "wire", "foil", "bucket", "lure", "bag", "cover", "deck":
+		return false
+	}
+	return l.text(at-1) != "woods" && l.text(at+1) != "s"
+}
+
+func glassBoat(l *line, at int) bool {
+	next, prev := l.id(at+1), l.id(at-1)
+	if next >= 0 && (next.Kind() == words.Hull || next == words.Of("boat")) {
+		return true
+	}
+	if prev >= 0 && prev.Kind() == words.Hull {
+		return true
+	}
+	return at > 0 && l.terms[at-1].measure >= 0 && unitOfKind(l, l.terms[at-1].measure) == "m"
+}
+
+func unitOfKind(l *line, m int) string { return l.r.Measures[m].Unit }
+
+// leadBattery leaves out the wire and the sinker.
+func leadBattery(l *line, at int) bool {
+	switch l.text(at + 1) {
+	case "core", "head", "heads", "wire", "length", "weight", "weights", "jig", "to", "from", "sinker", "sinkers", "me":
+		return false
+	}
+	switch l.text(at - 1) {
+	case "the", "motor", "transducer", "positive", "negative", "each", "power", "which":
+		return l.terms[at].text != "lead"
+	}
+	return true
+}
+
+func bowDeck(l *line, at int) bool {
+	t := l.terms[at].text
+	return strings.HasPrefix(t, "bow") || strings.HasPrefix(t, "front")
+}
+
+// transomMount leaves out the back of the boat where the outboard hangs or the
+// batteries lie; the word transom itself is enough otherwise.
+func transomMount(l *line, at int) bool {
+	if _, _, ok := l.near(at, -1, of1, 3); ok {
+		return false
+	}
+	if strings.HasPrefix(l.terms[at].text, "trans") {
+		return true
+	}
+	if _, _, ok := l.near(at, -1, of2, 3); ok {
+		return true
+	}
+	_, _, ok := l.near(at, 1, of2, 1)
+	return ok
+}
+
+var (
+	of1 = of("outboard", "horsepower", "battery", "bank", "charger")
+	of2 = of("mount", "clamp", "trolling motor", "motor", "tiller", "trolling")
+)
+
+// electricTiller leaves out the gas outboard's tiller.
+func electricTiller(l *line, at int) bool {
+	if n := l.id(at + 1); n == words.Of("outboard") || n == idHorsepower {
+		return false
+	}
+	_, _, ok := l.near(at, -1, ofEngine, 2)
+	return !ok
+}
+
+var ofEngine = of("outboard", "horsepower")

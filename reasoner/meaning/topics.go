@@ -1,0 +1,364 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
+)
+
+// A topicRow names a topic by the words that ask for it.
+type topicRow struct {
+	name  string
+	topic Topic
+	any   set      // one of these occurs ...
+	with  set      // ... and one of these, if set
+	texts []string // or one of these words or pairs of words
+	when  func(l *line) bool
+}
+
+var asking1 = of("how many")
+
+// wish says what the turn asks.
+func (l *line) wish(c card.Card, changedSlots []string) Wish {
+	w := Wish{Compare: l.compare, Over: l.over}
+	if len(l.terms) == 0 {
+		return w
+	}
+	if l.outside() {
+		w.Out = true
+		return w
+	}
+	add := func(t Topic) {
+		for _, x := range w.Topics {
+			if x == t {
+				return
+			}
+		}
+		w.Topics = append(w.Topics, t)
+	}
+	q := l.questionish()
+	w.Why = l.asksWhy()
+	for _, row := range topicRows {
+		if l.meets(&row) {
+			add(row.topic)
+		}
+	}
+	l.judged(&w, add)
+	w.Words = l.topicWords()
+	if l.over != "" {
+		addChoice(l.over, add)
+	}
+	if len(w.Topics) == 0 && !w.Why {
+		l.implied(c, q, add)
+	}
+	return w
+}
+
+func addChoice(over string, add func(Topic)) {
+	switch over {
+	case "motor.voltage":
+		add(Voltage)
+	case "motor.shaft":
+		add(Shaft)
+	case "motor.thrust":
+		add(Thrust)
+	case "wire.gauge":
+		add(Wire)
+	case "breaker":
+		add(Breaker)
+	case "battery.capacity", "battery.group":
+		add(Bank)
+	case "charger.current":
+		add(Charger)
+	default:
+		add(Choice)
+	}
+}
+
+func (l *line) meets(row *topicRow) bool {
+	if row.when != nil && !row.when(l) {
+		return false
+	}
+	if row.any != nil && l.any(row.any) && (row.with == nil || l.any(row.with)) {
+		return true
+	}
+	for _, t := range row.texts {
+		if l.saysText(t) {
+			return true
+		}
+	}
+	return row.any == nil && row.texts == nil
+}
+
+// saysText finds a word or a few words in a row among the terms.
+func (l *line) saysText(t string) bool {
+	low := l.lower()
+	from := 0
+	for {
+		k := indexFrom(low, t, from)
+		if k < 0 {
+			return false
+		}
+		end := k + len(t)
+		if (k == 0 || !letter(low[k-1])) && (end == len(low) || !letter(low[end])) {
+			return true
+		}
+		from = k + 1
+	}
+}
+
+func indexFrom(s, t string, from int) int {
+	for i := from; i+len(t) <= len(s); i++ {
+		if s[i] == t[0] && s[i:i+len(t)] == t {
+			return i
+		}
+	}
+	return -1
+}
+
+// lower is the beginning of the text in lower case: enough to tell what is
+// asked, and bounded.
+func (l *line) lower() string {
+	t := l.r.Text
+	if len(t) > 2000 {
+		t = t[:2000]
+	}
+	return lowerASCII(t)
+}
+
+var topicRows = []topicRow{
+	{name: "shaft asked", topic: Shaft, any: of("shaft", "too short", "too long"), when: noJudgeWire},
+	{name: "wire asked", topic: Wire, any: of("wire", "gauge", "voltage drop", "jumper"), when: wireAsked},
+	{name: "wire judged", topic: Wire, when: func(l *line) bool { return l.setSlots["wire.gauge"] && l.questionish() }},
+	{name: "breaker asked", topic: Breaker, any: of("breaker"), when: notTrips},
+	{name: "charger asked", topic: Charger, any: of("charger"), when: func(l *line) bool { return !l.faulty() }},
+	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: asking1},
+	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last me", "will it last", "will they last", "how far", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "last the day", "make it all day", "get me through", "how long before", "how long till", "how long with", "how long w", "hours out of", "time at", "how much time"}, when: longTime},
+	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
+	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
+	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "how much battery", "what capacity", "how many amp"}},
+	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "topspeed"}},
+	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
+	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
+	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "capacity and weight", "and weight", "whats it weigh", "weigh together"}},
+	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
+	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
+	{name: "thrust asked", topic: Thrust, any: of("thrust"), when: thrustAsked},
+	{name: "thrust cost of a wire", topic: Wire, texts: []string{"costing me in thrust"}},
+	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "what do i need", "what would you put", "what should i", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit"}, when: func(l *line) bool { return true }},
+	{name: "fault told", topic: Fault, when: faultTold},
+	{name: "concept asked", topic: Concept, texts: []string{"whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}},
+	{name: "what is that", topic: Concept, when: whatIs},
+}
+
+func noJudgeWire(l *line) bool {
+	return !l.any(of("vibration")) && (l.questionish() || l.setSlots["mount.height"] || l.setSlots["motor.shaft"] || l.has.holds(words.Of("shaft")))
+}
+
+// wireAsked leaves out "same wire" in a list of what is there.
+func wireAsked(l *line) bool { return !l.any(of("transducer", "sonar")) || l.questionish() }
+
+func notTrips(l *line) bool { return !l.any(of("trips breaker")) }
+
+var longWords = map[string]bool{"shaft": true, "wire": true}
+
+// longTime leaves out "how long a shaft".
+func longTime(l *line) bool {
+	if l.any(of("shaft")) || l.any(of("charge", "charger")) && !l.any(of("throttle", "full throttle")) {
+		return false
+	}
+	if l.saysText("range") && !l.questionish() {
+		return false
+	}
+	return true
+}
+
+func batteryTalk(l *line) bool {
+	return !l.any(of("shaft", "charger", "charge", "wire")) && (l.any(of("battery", "bank", "amp hour", "group size", "throttle", "full throttle", "lithium", "agm", "flooded", "gel", "deep cycle")) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank))
+}
+
+// bankAsked accepts "how many batteries", "what size battery", "which battery".
+func bankAsked(l *line) bool {
+	if l.any(of("charger", "charge", "breaker", "wire", "jumper")) && !l.saysText("how many batter") && !l.saysText("what batter") {
+		return false
+	}
+	for i := range l.terms {
+		if !asking1.holds(l.terms[i].id) {
+			continue
+		}
+		if _, _, ok := l.near(i, 1, of6, 3); ok {
+			return true
+		}
+	}
+	return l.saysText("do i need") && l.any(of("amp hour"))
+}
+
+var of6 = of("battery", "bank", "amp hour", "group size", "deep cycle", "lithium", "agm")
+
+func holdAsked(l *line) bool {
+	if l.setSlots["want.position-hold"] {
+		return false
+	}
+	return l.questionish()
+}
+
+func capacityAsked(l *line) bool { return l.setSlots["load.plate"] || l.saysText("plate") }
+
+func costAsked(l *line) bool {
+	return !l.saysText("in thrust") && !l.saysText("how much does it weigh")
+}
+
+func thrustAsked(l *line) bool { return l.questionish() && !l.setSlots["wire.gauge"] }
+
+func faultTold(l *line) bool {
+	if !l.faulty() && !(l.any(of("slow")) && !l.setSlots["boat.length"]) {
+		return false
+	}
+	return !l.saysText("whats") || l.saysText("whats wrong") || l.saysText("mine") || l.saysText("my")
+}
+
+// whatIs accepts "whats ventilation": a question word and a word of the trade,
+// and no number.
+func whatIs(l *line) bool {
+	if len(l.terms) == 0 || len(l.terms) > 9 || l.anyBound() {
+		return false
+	}
+	f := firstWord(l.text(0))
+	return f == "what" || f == "whats" || f == "explain" || f == "why" || f == "define"
+}
+
+func (l *line) anyBound() bool {
+	for i := range l.facts {
+		if numeric(l.facts[i].Slot) {
+			return true
+		}
+	}
+	return false
+}
+
+// questionish tells whether the line asks anything.
+func (l *line) questionish() bool {
+	for i := range l.terms {
+		if l.terms[i].mark == '?' {
+			return true
+		}
+		if s := l.terms[i].text; s != "" && (i == 0 || l.terms[i-1].mark != 0 || l.terms[i-1].measure >= 0) && asksWords[firstWord(s)] {
+			return true
+		}
+		if asking1.holds(l.terms[i].id) {
+			return true
+		}
+	}
+	return false
+}
+
+// asksWhy accepts "why that long?", "how come so much": the reason of what was
+// just answered.
+func (l *line) asksWhy() bool {
+	if len(l.before.Facts) == 0 || len(l.terms) > 8 {
+		return false
+	}
+	f := l.text(0)
+	if f == "ok" || f == "and" || f == "but" || f == "wait" {
+		f = l.text(1)
+	}
+	if f != "why" && !(f == "how" && l.text(1) == "come") && f != "whys" && !l.saysText("how do you figure") && !l.saysText("where does that come from") && !l.saysText("how so") {
+		return false
+	}
+	for i := range l.terms {
+		if id := l.terms[i].id; id >= 0 && (id.Kind() == words.Symptom) {
+			return false
+		}
+	}
+	return !l.saysText("mine") && !l.saysText("my")
+}
+
+// judged names the slots whose said value is to be judged.
+func (l *line) judged(w *Wish, add func(Topic)) {
+	judge := l.any(of("enough", "too short", "too long", "long enough")) && l.questionish()
+	if !judge && !l.saysText("ok for") && !l.saysText("overkill") && !l.saysText("can i use") && !l.saysText("will a") && !l.saysText("does") && !l.saysText("gonna") && !l.saysText("is a") {
+		return
+	}
+	for _, f := range l.facts {
+		switch f.Slot {
+		case "motor.thrust":
+			w.Judge = append(w.Judge, f.Slot)
+			if !l.any(of("hold", "top speed")) && !has(topicNames(w.Topics), string(Speed)) && !has(topicNames(w.Topics), string(Hold)) && !has(topicNames(w.Topics), string(Runtime)) {
+				add(Thrust)
+			}
+		case "motor.shaft":
+			w.Judge = append(w.Judge, f.Slot)
+			add(Shaft)
+		case "wire.gauge":
+			w.Judge = append(w.Judge, f.Slot)
+			add(Wire)
+		case "battery.capacity", "battery.group":
+			if judge {
+				w.Judge = append(w.Judge, f.Slot)
+			}
+		case "charger.current":
+			w.Judge = append(w.Judge, f.Slot)
+			add(Charger)
+		}
+	}
+}
+
+// topicWords are the words of the trade for the notes.
+func (l *line) topicWords() []string {
+	var out []string
+	for i := range l.terms {
+		id := l.terms[i].id
+		if id >= 0 && id.Kind() != words.Talk && !has(out, id.Name()) && len(out) < 12 {
+			out = append(out, id.Name())
+		}
+	}
+	return out
+}
+
+// implied gives the topic of a line that asks nothing in words: what a boat
+// asks for is a fit, what a deck's height asks for is a shaft.
+func (l *line) implied(c card.Card, q bool, add func(Topic)) {
+	set := func(names ...string) bool {
+		for _, n := range names {
+			if l.setSlots[n] {
+				return true
+			}
+		}
+		return false
+	}
+	follow := len(l.before.Facts) > 0 && !l.newBoat()
+	boat := set("boat.length", "boat.hull", "load.total", "load.dry", "boat.material")
+	switch {
+	case follow && !q:
+		if set("mount.height", "motor.shaft") && !l.askedLast(Shaft, Fit) {
+			add(Shaft)
+		} else if set("load.plate") {
+			add(Capacity)
+		}
+	case follow && (boat || set("people.count", "wind.speed", "motor.voltage", "motor.thrust", "battery.chemistry", "battery.count", "use.throttle", "use.hours")):
+		// A question that only changes facts keeps what was asked before.
+	case boat && set("motor.thrust"):
+		add(Thrust)
+	case boat:
+		add(Fit)
+	case set("mount.height", "motor.shaft"):
+		add(Shaft)
+	case set("wire.run", "wire.gauge"):
+		add(Wire)
+	case set("charger.current", "charge.hours"):
+		add(Charger)
+	case set("battery.capacity", "battery.group", "battery.count", "battery.chemistry"):
+		if set("motor.thrust", "motor.current", "use.throttle", "use.hours") {
+			add(Runtime)
+		} else {
+			add(Bank)
+		}
+	case set("motor.voltage") && q:
+		add(Voltage)
+	case len(l.facts) > 0 && !follow:
+		add(Fit)
+	case q:
+		add(Concept)
+	}
+}

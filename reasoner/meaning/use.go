@@ -1,0 +1,283 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
+)
+
+// useCues tells how, how long and how fast the motor is used.
+var useCues = []cue{
+	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: not(countNext)},
+	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
+	{name: "it does so much", slot: "boat.speed-measured", kind: read.Speed, low: 0.3, high: 4, alone: true, weight: 8, when: measuredSpeed},
+	{name: "speed of something else", slot: "", kind: read.Speed, alone: true, before: of("outboard", "run"), reachB: 3, weight: 1, when: fast},
+
+	{name: "hours to charge", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, after: of("between trips", "charge"), reachA: 4, before: of("between trips", "charge"), reachB: 3, weight: 8, never: of("reserve minutes")},
+	{name: "hours for a charger", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, alone: true, weight: 6, when: chargerTalk},
+	{name: "hours of use", slot: "use.hours", kind: read.Duration, low: 0.1, high: 30, alone: true, weight: 4, never: of("reserve minutes", "model year", "age"), when: hoursOfUse},
+
+	{name: "throttle", slot: "use.throttle", kind: read.Percent, low: 0.01, high: 1, after: of("throttle", "speed"), reachA: 1, before: of("throttle", "trolling", "speed"), reachB: 2, weight: 8, when: not(half)},
+	{name: "at so many percent", slot: "use.throttle", kind: read.Percent, low: 0.01, high: 1, alone: true, weight: 3, when: throttleTalk},
+	{name: "a fraction of throttle", slot: "use.throttle", kind: read.Number, low: 0.05, high: 1, after: of("throttle"), reachA: 1, before: of("throttle"), reachB: 1, weight: 8, when: fraction},
+	{name: "at a fraction", slot: "use.throttle", kind: read.Number, low: 0.05, high: 0.95, alone: true, weight: 3, when: atFraction},
+	{name: "a share that is no throttle", slot: "", kind: read.Percent, alone: true, weight: 4, when: half},
+
+	{name: "fuel", slot: "fuel.volume", kind: read.Volume, low: 0.2, high: 2000, alone: true, weight: 4, when: not(otherVolume)},
+	{name: "gallons of gas", slot: "fuel.volume", kind: read.Volume, low: 0.2, high: 2000, after: of("gasoline"), reachA: 1, before: of("gasoline"), reachB: 1, weight: 7},
+	{name: "a cooler's or livewell's volume", slot: "", kind: read.Volume, alone: true, weight: 5, when: otherVolume},
+}
+
+// moneyCues tells whether an amount is what may be spent.
+var moneyCues = []cue{
+	{name: "budget", slot: "money.budget", kind: read.Money, low: 20, high: 100000, alone: true, weight: 6, when: not(aPrice)},
+	{name: "bare budget", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, before: of("budget"), reachB: 2, after: of("budget"), reachA: 1, weight: 7, when: bareMoney},
+	{name: "money is what is talked of", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, after: of("fine"), reachA: 0, weight: 4, when: knownBudget},
+	{name: "under so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 250, high: 30000, alone: true, weight: 2, when: boundAlone},
+	{name: "a price", slot: "", kind: read.Money, alone: true, weight: 5, when: aPrice},
+}
+
+// countCues are counts that are neither persons nor batteries.
+var countCues = []cue{
+	{name: "number of motors", slot: "motor.count", kind: read.Number, low: 2, high: 4, after: of("motor", "trolling motor"), reachA: 0, weight: 7},
+	{name: "five speeds", slot: "", kind: read.Number, after: of("speed", "speed setting", "five speed"), reachA: 0, before: of("speed setting"), reachB: 0, weight: 6},
+	{name: "rods, dogs, years, trips", slot: "", kind: read.Number, after: of("fishing rod", "dog", "model year", "times", "horsepower", "miles", "gear", "clock", "trailer", "bimini", "fish kind"), reachA: 0, weight: 6},
+	{name: "number of an order or a slip", slot: "", kind: read.Number, before: of("zip", "model year"), reachB: 0, weight: 6},
+}
+
+func countNext(l *line, m int) bool {
+	if l.r.Measures[m].Kind != read.Number {
+		return false
+	}
+	i := l.at[m] + 1
+	id := l.id(i)
+	return id != words.None && !l.endsAt(i-1) || i < len(l.terms) && l.terms[i].mark == 0 && l.terms[i].measure < 0 && !l.terms[i].filler && id == words.None
+}
+
+// runningTalk accepts a slow speed where hours, range or a bank is the talk.
+func runningTalk(l *line, m int) bool {
+	if _, hi := ends(quantity{l.r.Measures[m].Value, l.r.Measures[m].Low, l.r.Measures[m].High}); hi > 3 {
+		return false
+	}
+	return l.any(of("battery", "bank", "miles", "amp hour", "all day", "trolling", "doing", "throttle")) || l.hasKind(read.Duration) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank)
+}
+
+var doesWords = map[string]bool{"does": true, "gets": true, "makes": true, "made": true, "hits": true, "clocked": true, "did": true, "got": true, "topped": true, "tops": true, "see": true, "manages": true, "reads": true}
+
+// measuredSpeed accepts "it does 3.2 mph on my 55".
+func measuredSpeed(l *line, m int) bool {
+	i := l.at[m]
+	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		if doesWords[l.text(k)] {
+			return true
+		}
+		if !l.terms[k].filler && l.text(k) != "out" {
+			return false
+		}
+	}
+	return false
+}
+
+func fast(l *line, m int) bool { return lowest(&l.r.Measures[m]) > 6.5 }
+
+// chargerTalk accepts hours where a charger is asked for.
+func chargerTalk(l *line, m int) bool {
+	if l.any(of("charger")) {
+		return !l.any(of("throttle", "trolling", "full throttle", "all day"))
+	}
+	return l.askedLast(Charger)
+}
+
+// hoursOfUse leaves out years, days and seconds.
+func hoursOfUse(l *line, m int) bool {
+	switch l.r.Measures[m].Spoken {
+	case "year", "years", "yr", "month", "week", "day", "days", "d", "y", "s", "sec":
+		return false
+	}
+	return !l.any(of("reserve minutes")) || l.r.Measures[m].Spoken == "h"
+}
+
+// half tells that a share is of charge or of time, not of throttle.
+func half(l *line, m int) bool {
+	if _, _, ok := l.near(l.at[m], 1, of("half down", "charge", "times"), 2); ok {
+		return true
+	}
+	if _, _, ok := l.near(l.at[m], -1, of("half down", "charge"), 1); ok {
+		return true
+	}
+	i := l.at[m]
+	return l.text(i+1) == "of" && l.text(i+2) == "the" && l.text(i+3) == "time" || l.text(i+1) == "down" || l.text(i+1) == "off" || l.text(i+1) == "more" || l.text(i+1) == "less"
+}
+
+func throttleTalk(l *line, m int) bool {
+	if half(l, m) {
+		return false
+	}
+	return !l.any(wireTalk)
+}
+
+func fraction(l *line, m int) bool {
+	v := l.r.Measures[m].Value
+	return v != nil && *v < 1
+}
+
+// atFraction accepts "five at a third": at, on, and a fraction.
+func atFraction(l *line, m int) bool {
+	i := l.at[m]
+	if !fraction(l, m) {
+		return false
+	}
+	for k := i - 1; k >= i-3 && k >= 0; k-- {
+		if l.text(k) == "at" || l.text(k) == "on" {
+			return l.endsAt(i) || l.terms[i+1].filler
+		}
+	}
+	return false
+}
+
+func otherVolume(l *line, m int) bool {
+	_, _, ok := l.near(l.at[m], 1, of("gear", "fish kind", "depth"), 1)
+	return ok
+}
+
+// bareMoney keeps a number with a life of its own from being money.
+func bareMoney(l *line, m int) bool {
+	i := l.at[m]
+	_, _, loaded := l.near(i, 1, of("loaded", "dry"), 1)
+	if loaded {
+		return false
+	}
+	if l.id(i-1) == idBudget || l.id(i+1) == idBudget {
+		return true
+	}
+	switch l.text(i - 1) {
+	case "is", "of", "under", "about", "around", "to", "than", "only", "up", "maybe", "at", "just", "s":
+		return true
+	}
+	return false
+}
+
+// knownBudget accepts "2000 is fine" once a budget stands.
+func knownBudget(l *line, m int) bool { return l.knows("money.budget") }
+
+// boundAlone accepts "under 900" that is bound to nothing else.
+func boundAlone(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Value == nil && me.High != nil && me.Low == nil && me.Kind == read.Number && l.endsAt(l.at[m])
+}
+
+// aPrice tells that the amount is what something costs, not what may be spent.
+func aPrice(l *line, m int) bool {
+	i := l.at[m]
+	if l.r.Measures[m].Kind != read.Money {
+		return false
+	}
+	for k := i - 1; k >= 0 && k >= i-3; k-- {
+		switch l.text(k) {
+		case "costs", "priced", "quoted", "asking", "selling", "cost", "paid", "saw", "listed":
+			return true
+		}
+	}
+	switch l.text(i + 1) {
+	case "motor", "one", "charger", "battery", "batteries", "difference", "more", "extra", "each":
+		return true
+	}
+	return false
+}
+
+// styleRows are the ways of fishing.
+var styleRows = []wordRow{
+	{"casting", "casting", "use.style", "casting", nil},
+	{"vertical jigging", "vertical jigging", "use.style", "vertical-jigging", nil},
+	{"trolling", "trolling", "use.style", "trolling", trollsFor},
+	{"drifting", "drifting", "use.style", "drifting", nil},
+	{"guiding", "guiding", "use.style", "guiding", nil},
+}
+
+// trollsFor leaves the name of the motor out.
+func trollsFor(l *line, at int) bool { return l.id(at+1) != words.Of("motor") }
+
+// profile reads a duty profile: "an hour flat out then five at a third". Each
+// stretch gives a throttle and its hours, in order, and appears once for each.
+func (l *line) profile() {
+	type stretch struct {
+		hours, throttle float64
+		from, to        int
+		ms              []int
+	}
+	var got []stretch
+	var cur stretch
+	lastHours := -1.0
+	flush := func() {
+		if cur.hours > 0 && cur.throttle > 0 {
+			got = append(got, cur)
+		}
+		cur = stretch{from: -1}
+	}
+	cur.from = -1
+	touch := func(i int) {
+		if cur.from < 0 {
+			cur.from = i
+		}
+		cur.to = i
+	}
+	for i := range l.terms {
+		t := &l.terms[i]
+		switch {
+		case t.measure >= 0 && !l.used[t.measure]:
+			me := &l.r.Measures[t.measure]
+			switch {
+			case me.Kind == read.Duration && me.Value != nil && *me.Value >= 300 && *me.Value <= 20*3600:
+				if cur.hours > 0 {
+					flush()
+				}
+				cur.hours = *me.Value / 3600
+				lastHours = cur.hours
+				cur.ms = append(cur.ms, t.measure)
+				touch(i)
+			case me.Kind == read.Percent && me.Value != nil && *me.Value > 0 && *me.Value <= 100:
+				if cur.throttle > 0 {
+					flush()
+				}
+				cur.throttle = *me.Value / 100
+				cur.ms = append(cur.ms, t.measure)
+				touch(i)
+			case me.Kind == read.Number && me.Value != nil && *me.Value > 0 && *me.Value < 1:
+				if cur.throttle > 0 {
+					flush()
+				}
+				cur.throttle = *me.Value
+				cur.ms = append(cur.ms, t.measure)
+				touch(i)
+			case me.Kind == read.Number && me.Value != nil && *me.Value >= 1 && *me.Value <= 14 && lastHours > 0 && (l.text(i+1) == "at" || l.id(i+1) == words.Of("full throttle")):
+				if cur.hours > 0 {
+					flush()
+				}
+				cur.hours = *me.Value
+				cur.ms = append(cur.ms, t.measure)
+				touch(i)
+			}
+		case t.id == words.Of("full throttle"):
+			if cur.throttle > 0 {
+				flush()
+			}
+			cur.throttle = 1
+			touch(i)
+		}
+		if cur.hours > 0 && cur.throttle > 0 {
+			flush()
+		}
+	}
+	flush()
+	if len(got) < 2 {
+		return
+	}
+	for _, s := range got {
+		said := l.said(l.terms[s.from].start, l.terms[s.to].end)
+		l.put(card.Fact{Slot: "use.throttle", Value: num(s.throttle), Unit: "1", Said: said, Row: "duty profile"})
+		l.put(card.Fact{Slot: "use.hours", Value: num(s.hours), Unit: "h", Said: said, Row: "duty profile"})
+		for _, m := range s.ms {
+			l.used[m] = true
+		}
+	}
+}

@@ -1,0 +1,170 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
+)
+
+var (
+	windWords    = of("wind", "windy", "gentle breeze", "light breeze", "strong wind", "gust", "light air", "whitecaps")
+	currentWords = of("current", "tide")
+)
+
+// waterCues tells what a number says of wind and water.
+var waterCues = []cue{
+	{name: "wind of a speed", slot: "wind.speed", kind: read.Speed, bare: "mph", low: 0, high: 90, before: windWords, reachB: 3, after: windWords, reachA: 2, weight: 9, never: of("current", "tide", "trolling", "depth"), when: not(inGusts)},
+	{name: "gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, before: of("gust"), reachB: 1, after: of("gust"), reachA: 0, weight: 10},
+	{name: "hold in a speed", slot: "wind.speed", kind: read.Speed, low: 3, high: 45, before: of("hold", "position hold"), reachB: 4, weight: 5},
+	{name: "a speed only wind has", slot: "wind.speed", kind: read.Speed, low: 4.4, high: 45, alone: true, weight: 3, never: of("doing", "trolling", "outboard", "run")},
+	{name: "current of a speed", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0, high: 6, before: currentWords, reachB: 3, after: currentWords, reachA: 2, weight: 9, never: of("wind")},
+	{name: "river of a speed", slot: "current.speed", kind: read.Speed, bare: "", low: 0, high: 6, before: of("river"), reachB: 3, after: of("river"), reachA: 2, weight: 7, never: of("wind")},
+
+	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 2, weight: 9, when: waveSize},
+	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
+	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
+	{name: "down so far", slot: "water.depth", kind: read.Length, low: 1, high: 300, alone: true, weight: 5, when: downThere},
+	{name: "lake so deep", slot: "water.depth", kind: read.Length, low: 0.5, high: 300, after: waterBody, reachA: 0, weight: 8, never: of("wave", "shaft")},
+}
+
+// inGusts tells that the number is the gusts', not the steady wind's.
+func inGusts(l *line, m int) bool {
+	_, _, before := l.near(l.at[m], -1, of("gust"), 1)
+	_, _, after := l.near(l.at[m], 1, of("gust"), 0)
+	return before || after && l.endsAt(l.at[m]+1)
+}
+
+// waveSize keeps "18 ft boat, waves" out: a wave's number stands beside it.
+func waveSize(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind == read.Number {
+		return lowest(me) <= 8
+	}
+	_, _, boat := l.near(l.at[m], 1, boatWords, 0)
+	return !boat
+}
+
+// waveFooter accepts "2 footers" without a boat.
+func waveFooter(l *line, m int) bool {
+	_, _, boat := l.near(l.at[m], 1, boatWords, 1)
+	return footer(l, m) && !boat
+}
+
+// downThere accepts "jig 30 ft down".
+func downThere(l *line, m int) bool {
+	i := l.at[m]
+	return l.text(i+1) == "down" && (l.endsAt(i+1) || l.id(i+2) == idWith) && !l.any(of("waterline", "deck"))
+}
+
+// A wordRow gives a slot from a word or phrase of the table.
+type wordRow struct {
+	name string
+	word string // the entry's plain name
+	slot string
+	text string
+	when func(l *line, at int) bool // nil: always
+}
+
+// waterRows are the kinds of water; the likeliest of several is the saltiest.
+var waterRows = []wordRow{
+	{"salt water", "salt", "water.kind", "salt", notVersion},
+	{"brackish water", "brackish", "water.kind", "brackish", nil},
+	{"fresh water", "fresh", "water.kind", "fresh", freshWater},
+	{"a lake is fresh", "lake", "water.kind", "fresh", nil},
+	{"a river is fresh", "river", "water.kind", "fresh", nil},
+	{"weeds", "weeds", "water.weeds", "true", nil},
+}
+
+// notVersion leaves out "saltwater motor" as the name of a kind of motor.
+func notVersion(l *line, at int) bool {
+	switch l.text(at + 1) {
+	case "version", "model", "models", "versions":
+		return false
+	}
+	return true
+}
+
+// freshWater leaves out fresh batteries and fresh charges.
+func freshWater(l *line, at int) bool {
+	next := l.id(at + 1)
+	if l.terms[at].text != "fresh" {
+		return next != words.Of("motor") && next != words.Of("trolling motor") && notVersion(l, at)
+	}
+	return l.endsAt(at) || next == words.Of("lake") || next == words.Of("river") || l.id(at+1) == idAnd || l.id(at+1) == idWith || l.text(at+1) == "only"
+}
+
+// A weatherRow is a wind in words, in metres a second: the Beaufort force that
+// it names, on the wide side. Force and speed: WMO Code 1100. What a speaker
+// means by "windy" is common practice, no published source.
+type weatherRow struct {
+	name             string
+	word             string
+	low, value, high float64
+}
+
+var weatherRows = []weatherRow{
+	{"calm in words", "calm", 0, 0.5, 1.5},                   // forces 0 and 1
+	{"light air in words", "light air", 0.3, 0.9, 1.5},       // force 1
+	{"light breeze in words", "light breeze", 1.6, 2.5, 3.6}, // force 2
+	{"breezy in words", "gentle breeze", 3.4, 5.4, 7.9},      // forces 3 and 4
+	{"windy in words", "windy", 5.36448, 6.7056, 8.9408},     // 12, 15 and 20 mph: force 4 to 5
+	{"whitecaps in words", "whitecaps", 5.5, 7.2, 10.7},      // forces 4 and 5
+	{"strong wind in words", "strong wind", 8.0, 10.8, 13.8}, // forces 5 and 6
+	{"gale in words", "gale", 13.9, 17, 20.7},                // forces 7 and 8
+}
+
+// weather binds winds that are said in words where no number was.
+func (l *line) weather() {
+	if g, ok := l.fact("wind.gust"); ok {
+		l.gusts(*g)
+	}
+	if l.setSlots["wind.speed"] {
+		return
+	}
+	for i := range l.terms {
+		id := l.terms[i].id
+		if id < 0 {
+			continue
+		}
+		for _, row := range weatherRows {
+			if words.Of(row.word) != id || !l.aboutWind(i, row.word) {
+				continue
+			}
+			l.put(card.Fact{Slot: "wind.speed", Value: num(row.value), Low: num(row.low), High: num(row.high), Unit: "m/s",
+				Said: l.said(l.terms[i].start, l.terms[i].end), Row: row.name})
+			return
+		}
+	}
+}
+
+// aboutWind leaves out "calm current", "not windy" said as a word apart, and a
+// wind that is asked about.
+func (l *line) aboutWind(i int, word string) bool {
+	if word == "calm" {
+		if n := l.id(i + 1); n == words.Of("current") || n == words.Of("tide") || n == words.Of("wave") {
+			return false
+		}
+	}
+	return !l.negated[i]
+}
+
+// gusts joins a steady wind and its gusts into one range.
+func (l *line) gusts(g card.Fact) {
+	top, _ := ends(quantity{g.Value, g.Low, g.High})
+	if _, hi := ends(quantity{g.Value, g.Low, g.High}); hi > top {
+		top = hi
+	}
+	steady, ok := l.fact("wind.speed")
+	if !ok {
+		// Gusts alone: the steady wind is commonly about three quarters of them
+		// (common practice, no published source).
+		l.put(card.Fact{Slot: "wind.speed", Value: num(top * 0.75), Low: num(top * 0.65), High: num(top), Unit: "m/s", Said: g.Said, Row: "gusts alone"})
+		return
+	}
+	lo, hi := ends(quantity{steady.Value, steady.Low, steady.High})
+	if steady.Value == nil {
+		steady.Value = num((lo + hi) / 2)
+	}
+	steady.Low, steady.High = num(lo), num(max(top, hi))
+	steady.Said = steady.Said + " … " + g.Said
+}

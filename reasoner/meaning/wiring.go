@@ -1,0 +1,91 @@
+package meaning
+
+import (
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/read"
+)
+
+var wireTalk = of("wire", "gauge", "jumper", "voltage drop")
+
+// wiringCues tells what a number says of the wire.
+var wiringCues = []cue{
+	{name: "one way", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.1, high: 60, after: of("one way", "round trip"), reachA: 2, before: of("one way", "round trip"), reachB: 2, weight: 10},
+	{name: "length of wire", slot: "wire.run", kind: read.Length, bare: "", low: 0.1, high: 60, after: of("wire", "cable", "jumper"), reachA: 1, before: of("wire", "cable", "jumper"), reachB: 2, weight: 7, when: not(gaugeNext)},
+	{name: "wire run of so many", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 60, before: of("wire", "run", "cable"), reachB: 0, weight: 5, when: runsTo},
+	{name: "a run", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("run"), reachA: 0, before: of("run"), reachB: 1, weight: 7, when: feetOfRun},
+	{name: "from the battery to the plug", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 30, after: of("battery", "bank", "breaker", "plug"), reachA: 1, before: of("battery", "bank", "plug"), reachB: 3, weight: 7, when: batteryToPlug},
+	{name: "up to the bow", slot: "wire.run", kind: read.Length, bare: "ft", low: 1, high: 30, after: of("bow", "plug"), reachA: 2, weight: 7, need: wireTalk.with(of("breaker", "battery")), when: feetOfRun},
+	{name: "length in talk of wire", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, alone: true, weight: 4, when: wireInHand},
+
+	{name: "wire gauge", slot: "wire.gauge", kind: read.Gauge, alone: true, weight: 9},
+	{name: "number, then wire", slot: "wire.gauge", kind: read.Number, low: 0, high: 18, after: of("wire", "gauge"), reachA: 0, weight: 6, when: wholeGauge},
+	{name: "insulation's degrees", slot: "wire.insulation", kind: read.Temperature, low: 50, high: 260, after: of("insulation", "wire"), reachA: 2, before: of("insulation"), reachB: 2, weight: 9},
+	{name: "insulation's bare degrees", slot: "wire.insulation", kind: read.Number, low: 60, high: 200, after: of("insulation"), reachA: 1, before: of("insulation"), reachB: 1, weight: 8},
+	{name: "degrees of wire", slot: "wire.insulation", kind: read.Temperature, low: 60, high: 260, alone: true, weight: 4, need: wireTalk},
+	{name: "air temperature", slot: "temperature.air", kind: read.Temperature, low: -45, high: 55, alone: true, weight: 3},
+
+	{name: "voltage drop", slot: "wire.drop", kind: read.Percent, bare: "", low: 0.001, high: 0.3, after: of("voltage drop", "drop"), reachA: 3, before: of("voltage drop", "drop"), reachB: 4, weight: 8},
+	{name: "percent in talk of wire", slot: "wire.drop", kind: read.Percent, low: 0.001, high: 0.15, alone: true, weight: 5, when: wireInHand},
+}
+
+// gaugeNext tells that the length stands before a gauge, not a wire.
+func gaugeNext(l *line, m int) bool { return false }
+
+// wholeGauge accepts the even sizes that wire is sold in.
+func wholeGauge(l *line, m int) bool {
+	v := l.r.Measures[m].Value
+	return v != nil && *v == float64(int(*v)) && (int(*v)%2 == 0 || *v == 1)
+}
+
+func feetOfRun(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	_, _, hull := l.near(l.at[m], 1, boatWords, 0)
+	return !hull && (me.Kind != read.Number || l.wiring())
+}
+
+func runsTo(l *line, m int) bool {
+	return l.endsAt(l.at[m]) || l.text(l.at[m]+1) == "to" || l.text(l.at[m]+1) == "from"
+}
+
+// batteryToPlug accepts a length that lies between battery and motor: a word of
+// place joins it to the battery.
+func batteryToPlug(l *line, m int) bool {
+	i := l.at[m]
+	if _, _, hull := l.near(i, 1, hulls.with(of("boat")), 0); hull || footer(l, m) {
+		return false
+	}
+	me := &l.r.Measures[m]
+	if me.Kind == read.Length && me.Spoken == "in" && !l.has.holds(words.Of("jumper")) {
+		return false
+	}
+	for k := i - 5; k <= i+4; k++ {
+		switch l.text(k) {
+		case "from", "to", "away", "behind", "back", "between", "btween", "apart", "run", "till", "distance", "forward", "aft":
+			return me.Kind == read.Length || l.has.holds(words.Of("battery")) && (l.text(i-1) == "is" || l.text(i-1) == "are" || l.text(i-1) == "run")
+		}
+	}
+	return false
+}
+
+// wiring tells whether the line, or the talk so far, is about wire.
+func (l *line) wiring() bool {
+	return l.any(wireTalk) || l.any(of("breaker", "plug")) || l.hasKind(read.Gauge) || l.askedLast(Wire, Breaker)
+}
+
+func (l *line) hasKind(k read.Kind) bool {
+	for i := range l.r.Measures {
+		if l.r.Measures[i].Kind == k {
+			return true
+		}
+	}
+	return false
+}
+
+// wireInHand accepts a length without a word of its own where wire is what the
+// line is about and no boat claims the length.
+func wireInHand(l *line, m int) bool {
+	if footer(l, m) {
+		return false
+	}
+	return l.any(wireTalk) || l.hasKind(read.Gauge) || l.askedLast(Wire, Breaker) && !l.any(hulls)
+}

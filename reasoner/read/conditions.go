@@ -1,0 +1,153 @@
+package read
+
+import "math"
+
+// The conditions under which a short spelling is a unit. Each is named for the
+// other thing that the letters may be.
+
+// source returns the original letters of token i.
+func (p *parser) source(i int) string { return p.text[p.tok[i].Start:p.tok[i].End] }
+
+func (p *parser) upper(i int) bool { return p.lex[i].look&capitals != 0 }
+
+// closes tells whether nothing that could belong to a unit follows at token i:
+// the text ends, or a mark stands there.
+func (p *parser) closes(i int) bool {
+	return i >= len(p.tok) || p.lex[i].class == markToken && p.word(i) != "/" && p.word(i) != "#" && p.word(i) != "$"
+}
+
+// inchNotPreposition: "24 in off the water" is inches, "2 in series" is not.
+func inchNotPreposition(p *parser, n num, from, to int) bool {
+	if p.glued(from) || n.broken {
+		return true
+	}
+	if p.word(to) == "-" && p.glued(to) {
+		return true
+	}
+	if p.startsNumber(to) {
+		// "12 in six boxes" is no inch; "2 in 55 lb" has a measure after it.
+		if p.lex[to].class == wordToken || n.words {
+			return false
+		}
+		next, ok := p.number(to)
+		if !ok {
+			return true
+		}
+		u, _ := p.unitWord(&next, next.to)
+		return u != nil && u.kind != Duration && u.kind != Voltage
+	}
+	return p.role(to)&afterPreposition == 0
+}
+
+// footMark: an apostrophe after a number is feet, unless it closes a quotation.
+func footMark(p *parser, n num, from, to int) bool {
+	if !p.glued(from) || n.from > 0 && p.word(n.from-1) == "'" && p.glued(n.from) {
+		return false
+	}
+	return !(p.glued(to) && to < len(p.tok) && p.lex[to].class == wordToken && len(p.word(to)) <= 2 && !p.startsNumber(to) && p.word(to) == "s")
+}
+
+// inchMark: a double quote after a number is inches, unless it closes a
+// quotation.
+func inchMark(p *parser, n num, from, to int) bool {
+	if n.from > 0 && p.word(n.from-1) == `"` && p.glued(n.from) {
+		return false
+	}
+	return p.glued(from) || p.tok[from].Start == p.tok[from-1].End+1
+}
+
+// metreNotMillion: "1M" is a million and "24M" a battery case; "5 M" and "3m"
+// are metres.
+func metreNotMillion(p *parser, n num, from, to int) bool {
+	return p.word(from) != "m" || !p.upper(from) || !p.glued(from)
+}
+
+// poundSign: "30#" is pounds; in "30 #6" the sign belongs to what follows.
+func poundSign(p *parser, n num, from, to int) bool {
+	if p.glued(from) {
+		return true
+	}
+	return !(to < len(p.tok) && p.glued(to) && p.lex[to].class == digitsToken)
+}
+
+// notKeys: "2 keys" are keys.
+func notKeys(p *parser, n num, from, to int) bool { return p.word(from) != "keys" }
+
+// stoneNotStreet: "14 st" is stone; "5 St." a street only in an address.
+func stoneNotStreet(p *parser, n num, from, to int) bool {
+	return p.word(from) != "st" || n.from == 0 || p.word(n.from-1) != "-"
+}
+
+// gramNotGauge: "6g wire" is a gauge.
+func gramNotGauge(p *parser, n num, from, to int) bool {
+	return p.word(from) != "g" || p.role(to)&wireWord == 0
+}
+
+// capitalLetter: "200 N" is newtons, a small n is short for "and".
+func capitalLetter(p *parser, n num, from, to int) bool {
+	return p.upper(from) && (p.closes(to) || p.glued(from) || p.word(to) == "of" || p.word(to) == "thrust")
+}
+
+// metreSecond: "5 m s" only with a closing mark; the other spellings always.
+func metreSecond(p *parser, n num, from, to int) bool {
+	return p.word(to-1) != "s" || p.word(from+1) != "s" || p.closes(to)
+}
+
+// secondNotPlural: "27s" is several of them, "30 s" is a time.
+func secondNotPlural(p *parser, n num, from, to int) bool {
+	return !p.upper(from) && (!p.glued(from) || n.broken)
+}
+
+// notAge: "two year old" is an age.
+func notAge(p *parser, n num, from, to int) bool {
+	return p.word(to) != "old" && !(p.word(to) == "-" && p.word(to+1) == "old")
+}
+
+// celsiusLetter: "30 C", "-10c"; not "14.7C/", not a part number.
+func celsiusLetter(p *parser, n num, from, to int) bool {
+	return (p.glued(from) || p.upper(from)) && p.word(to) != "/" && math.Abs(n.value) <= 150 && !p.glueWord(to)
+}
+
+// fahrenheitLetter: "70 F", "98.6f".
+func fahrenheitLetter(p *parser, n num, from, to int) bool {
+	return (p.glued(from) || p.upper(from)) && math.Abs(n.value) <= 250 && !p.glueWord(to)
+}
+
+// kelvinLetter: a K is a thousand unless the talk is of temperatures.
+func kelvinLetter(p *parser, n num, from, to int) bool {
+	return len(p.out) > 0 && p.out[len(p.out)-1].Kind == Temperature && n.value >= 150
+}
+
+// glueWord tells whether a letter or figure follows token i-1 without a space.
+func (p *parser) glueWord(i int) bool {
+	return i < len(p.tok) && p.glued(i) && p.lex[i].class != markToken
+}
+
+// ampereNotArticle: "50a" and "50 A" are current; "50 a" only where no noun
+// follows.
+func ampereNotArticle(p *parser, n num, from, to int) bool {
+	return p.glued(from) || p.upper(from) || p.closes(to) || p.role(to)&afterAmpere != 0
+}
+
+// voltNotHull: "16 v hull" is a shape, "24 v" a voltage; "80 lb vs 55" compares.
+func voltNotHull(p *parser, n num, from, to int) bool {
+	if p.word(from) == "vs" {
+		return p.glued(from)
+	}
+	switch p.word(to) {
+	case "hull", "bottom", "hulled", "bow", "boat":
+		return p.glued(from)
+	}
+	return true
+}
+
+// wattNotWith: "a 45 w my buddy" is short for with.
+func wattNotWith(p *parser, n num, from, to int) bool {
+	if p.word(to) == "/" {
+		return false
+	}
+	return p.glued(from) || p.upper(from) || p.closes(to) || p.role(to)&afterWatt != 0
+}
+
+// centLetter: the c of "$20 and 43c".
+func centLetter(p *parser, n num, from, to int) bool { return p.inMoney }

@@ -1,0 +1,333 @@
+package read
+
+// distractor reads numbers that are none of the fitting's business by their
+// shape alone: clock times, dates, telephone numbers, ordinals, labels.
+func (p *parser) distractor(i int) (quantity, bool) {
+	other := func(as string, from, to int, value float64) (quantity, bool) {
+		return quantity{from: from, to: to, kind: Number, si: "1", bare: value, value: value, hasValue: true, as: as, rule: as}, true
+	}
+	switch {
+	case p.isFigures(i):
+		v := p.lex[i].value
+		if to, number, ok := p.phone(i); ok {
+			return other("phone-number", i, to, number)
+		}
+		if to, ok := p.date(i); ok {
+			return other("date", i, to, v)
+		}
+		if to, ok := p.clock(i); ok {
+			return other("clock-time", i, to, v)
+		}
+		if p.glued(i+1) && p.ordinalEnding(i+1, v) {
+			return other("ordinal", i, i+2, v)
+		}
+		if p.partNumber(i) {
+			return other("part-number", i, i+1, v)
+		}
+	case p.word(i) == "(" && p.isFigures(i+1) && p.lex[i+1].whole == 3 && p.word(i+2) == ")":
+		if to, number, ok := p.phone(i + 3); ok {
+			return other("phone-number", i, to, p.lex[i+1].value*1e7+number)
+		}
+	case p.word(i) == "'" && !p.gluedToWord(i) && p.isFigures(i+1) && p.glued(i+1) && p.lex[i+1].whole == 2 && p.lex[i+1].look&decimal == 0 && p.word(i+2) != "'":
+		v := p.lex[i+1].value
+		if u, _ := p.unit(&num{from: i + 1, to: i + 2, value: v}, i+2); u == nil && !(p.word(i+2) == "s" && p.glued(i+2)) {
+			century := 1900.0
+			if v <= 35 {
+				century = 2000
+			}
+			return other("model-year", i, i+2, century+v)
+		}
+	case p.lex[i].class == wordToken:
+		if p.role(i)&monthWord != 0 {
+			if to, ok := p.monthDay(i); ok {
+				return other("date", i, to, max(p.lex[to-1].value, p.lex[to-2].value))
+			}
+		}
+		if p.role(i)&labelPrefix != 0 {
+			j := i + 1
+			if w := p.word(j); w == "." || w == "#" || w == "no" || w == "number" {
+				j++
+			}
+			if p.isFigures(j) && p.lex[j].look&decimal == 0 && p.lex[j].class == digitsToken {
+				n := num{from: j, to: j + 1, value: p.lex[j].value}
+				if u, _ := p.unit(&n, j+1); u == nil {
+					if p.word(i) == "nr" || p.word(i) == "nrs" {
+						return quantity{}, false
+					}
+					return other("label", i, j+1, n.value)
+				}
+			}
+		}
+		if c := p.classOf(i); c == digitWord || c == teenWord {
+			if p.isMeridiem(i+1) || p.word(i+1) == "o'clock" || p.word(i+1) == "oclock" {
+				return other("clock-time", i, i+2, p.wordValue(i))
+			}
+		}
+	}
+	return quantity{}, false
+}
+
+func (p *parser) gluedToWord(i int) bool { return p.glued(i) && p.lex[i-1].class != markToken }
+
+// phone reads 555-0142, 555-555-0142 and the like. Three and four figures are
+// a telephone number only where they cannot be a range.
+func (p *parser) phone(i int) (to int, number float64, ok bool) {
+	if !p.isFigures(i) {
+		return 0, 0, false
+	}
+	l := &p.lex[i]
+	if l.look&decimal != 0 {
+		return 0, 0, false
+	}
+	if (l.whole == 10 || l.whole == 11) && l.look&grouped == 0 && (p.role(i-1)&phoneWord != 0 || p.role(i-2)&phoneWord != 0) {
+		return i + 1, l.value, true
+	}
+	if l.whole == 1 && l.value == 1 && p.word(i+1) == "-" && p.glued(i+2) {
+		if to, number, ok := p.phone(i + 2); ok && to > i+5 {
+			return to, number, true
+		}
+	}
+	if l.whole != 3 {
+		return 0, 0, false
+	}
+	sep := func(j int) bool { return p.word(j) == "-" || p.word(j) == "." }
+	if sep(i+1) && p.isFigures(i+2) && p.lex[i+2].whole == 3 && sep(i+3) && p.isFigures(i+4) && p.lex[i+4].whole == 4 {
+		return i + 5, l.value*1e7 + p.lex[i+2].value*1e4 + p.lex[i+4].value, true
+	}
+	j := i + 1
+	if p.word(j) == "-" {
+		j++
+	}
+	if p.isFigures(j) && p.lex[j].whole == 4 && p.lex[j].look&(decimal|grouped) == 0 {
+		second := &p.lex[j]
+		sure := j > i+1 && (second.look&leadingZero != 0 || l.value == 555)
+		for k := i - 1; k >= i-4 && k >= p.free; k-- {
+			sure = sure || p.role(k)&phoneWord != 0
+		}
+		if sure {
+			return j + 1, l.value*1e4 + second.value, true
+		}
+	}
+	return 0, 0, false
+}
+
+// date reads 3/4/2024, 2024-03-04, 1995-01, 2013-14 and "4th of July".
+func (p *parser) date(i int) (to int, ok bool) {
+	l := &p.lex[i]
+	if l.look&decimal != 0 || l.look&grouped != 0 {
+		return 0, false
+	}
+	w := p.word(i + 1)
+	if (w == "/" || w == "-") && p.isFigures(i+2) && p.glued(i+1) && p.glued(i+2) {
+		m := &p.lex[i+2]
+		if p.word(i+3) == w && p.isFigures(i+4) && p.glued(i+3) && p.glued(i+4) {
+			d := &p.lex[i+4]
+			if l.value <= 31 && m.value <= 31 && (d.whole == 2 || d.whole == 4) || l.whole == 4 && m.value <= 12 && d.value <= 31 {
+				return i + 5, true
+			}
+		}
+		if l.whole == 4 && l.value >= 1900 && l.value < 2100 && w == "-" && m.whole == 2 && !p.glueWord(i+3) {
+			return i + 3, true
+		}
+	}
+	if l.whole <= 2 && l.value >= 1 && l.value <= 31 {
+		j := i + 1
+		if p.glued(j) && p.ordinalEnding(j, l.value) {
+			j++
+			if p.word(j) == "of" {
+				j++
+			}
+			if p.role(j)&monthWord != 0 {
+				return j + 1, true
+			}
+			return 0, false
+		}
+		if p.role(j)&monthWord != 0 && p.word(j) != "may" && p.word(j) != "march" && !p.glued(j) {
+			return j + 1, true
+		}
+	}
+	return 0, false
+}
+
+// monthDay reads "june 12", "may 4th", "sept. 30".
+func (p *parser) monthDay(i int) (to int, ok bool) {
+	j := i + 1
+	if p.word(j) == "." {
+		j++
+	}
+	if !p.isFigures(j) || p.lex[j].value < 1 || p.lex[j].value > 31 || p.lex[j].look&decimal != 0 {
+		return 0, false
+	}
+	v := p.lex[j].value
+	if p.glued(j+1) && p.ordinalEnding(j+1, v) {
+		return j + 2, true
+	}
+	n := num{from: j, to: j + 1, value: v}
+	if u, _ := p.unit(&n, j+1); u != nil || p.role(j+1)&countNoun != 0 || p.word(i) == "may" && !p.closes(j+1) {
+		return 0, false
+	}
+	return j + 1, true
+}
+
+// clock reads 5:30, 6 am, 2.13 pm, 5 o'clock.
+func (p *parser) clock(i int) (to int, ok bool) {
+	l := &p.lex[i]
+	if l.look&grouped != 0 {
+		return 0, false
+	}
+	j := i + 1
+	timed := false
+	if p.word(j) == ":" && p.glued(j) && p.isFigures(j+1) && p.glued(j+1) && p.lex[j+1].whole == 2 && p.lex[j+1].look&decimal == 0 && l.value < 24 && l.look&decimal == 0 && p.lex[j+1].value < 60 {
+		j += 2
+		timed = true
+		if p.word(j) == ":" && p.isFigures(j+1) && p.glued(j+1) {
+			j += 2
+		}
+	}
+	if l.value < 13 && p.isMeridiem(j) {
+		return j + 1, true
+	}
+	if !timed && l.value <= 12 && (p.word(j) == "o'clock" || p.word(j) == "oclock") {
+		return j + 1, true
+	}
+	return j, timed
+}
+
+// isMeridiem tells whether token j is am or pm, and not the verb: "220 am i".
+func (p *parser) isMeridiem(j int) bool {
+	switch p.word(j) {
+	case "pm":
+		return true
+	case "am":
+		return p.word(j+1) != "i" && p.word(j-1) != "i"
+	}
+	return false
+}
+
+// ordinalEnding tells whether token j makes an ordinal of the figures x.
+func (p *parser) ordinalEnding(j int, x float64) bool {
+	if j >= len(p.tok) || !integer(x) || x < 0 {
+		return false
+	}
+	teens := int64(x)%100 >= 11 && int64(x)%100 <= 13
+	last := int64(x) % 10
+	switch p.word(j) {
+	case "st":
+		return last == 1 && !teens
+	case "nd":
+		return last == 2 && !teens
+	case "rd":
+		return last == 3 && !teens
+	case "th":
+		return true
+	}
+	return false
+}
+
+// partNumber tells whether the figures at i hang on letters with a hyphen and
+// so name something: "mk-55". Words that can be said do not count, since a dash
+// without spaces stands in talk as well: "wind-15 mph".
+func (p *parser) partNumber(i int) bool {
+	if i < 2 || p.word(i-1) != "-" || !p.glued(i) || !p.glued(i-1) || p.lex[i-2].class != wordToken || len(p.word(i-2)) > 5 {
+		return false
+	}
+	if e := p.lex[i-2].entry; e != nil {
+		return false
+	}
+	if p.upper(i - 2) {
+		return true
+	}
+	for _, c := range []byte(p.word(i - 2)) {
+		switch c {
+		case 'a', 'e', 'i', 'o', 'u', 'y':
+			return false
+		}
+	}
+	return true
+}
+
+// outboards are ratings in horsepower that are sold as outboards and are no
+// rating of a trolling motor in pounds.
+func outboard(x float64) bool {
+	switch x {
+	case 2.5, 3.5, 9.5, 9.8, 9.9, 15, 25, 35, 60, 75, 90, 115, 135, 140, 150, 175, 200, 225, 250, 300, 350, 400:
+		return true
+	}
+	return false
+}
+
+// doubts marks a bare number that is surely something else, and adds the other
+// readings that a doubtful one allows.
+func (p *parser) doubts(q *quantity) {
+	if q.as != "" {
+		return
+	}
+	switch {
+	case q.kind == Mass && q.spoken == "lb" && q.hasValue:
+		q.hint(Force, "N", q.bare*kgPerPound*gravity, "pounds of thrust")
+	case q.spoken == "m" && q.unit != nil && q.hasValue && p.word(q.unitAt(p)) == "m":
+		q.hint(Length, "m", q.bare*1609.344, "miles")
+		if caseSize(q.bare) {
+			q.hint(Group, "1", q.bare, "battery group")
+		}
+	case q.spoken == "ton" && q.hasValue:
+		q.hint(Mass, "kg", q.bare*1000, "metric tons")
+		q.hint(Mass, "kg", q.bare*2240*kgPerPound, "long tons")
+	case q.spoken == "deg" && q.hasValue:
+		q.hint(Temperature, "degC", q.bare, "degrees Celsius")
+	case q.spoken == "nmi" && p.word(q.to-1) == "nm" && q.hasValue:
+		q.hint(Length, "m", q.bare*1e-9, "nanometres")
+	case q.kind == Number && q.unit == nil && q.hasValue && !q.n.broken && !q.n.words && !q.n.spread && q.n.to-q.n.from <= 2:
+		p.bareDoubts(q)
+	case q.kind == Number && q.unit == nil && q.hasValue && outboard(q.bare) && p.engineNear(q):
+		q.as = "horsepower"
+	}
+}
+
+func (q *quantity) unitAt(p *parser) int { return q.to - 1 }
+
+func (q *quantity) hint(kind Kind, unit string, value float64, rule string) {
+	q.also = append(q.also, Alternative{kind, unit, value, rule})
+}
+
+// bareDoubts looks at a bare whole number in figures.
+func (p *parser) bareDoubts(q *quantity) {
+	next := q.n.to
+	if q.bare >= 1960 && q.bare <= 2035 && p.lex[q.n.from].whole == 4 && p.lex[q.n.from].look&(grouped|leadingZero) == 0 {
+		lead := p.role(q.from-1)&yearLead != 0
+		switch {
+		case p.role(next)&loadWord != 0:
+		case lead && (p.closes(next) || p.role(next)&boatWord != 0 || p.startsNumber(next)), p.role(next)&boatWord != 0 && p.word(next) != "jon", p.word(q.from-1) == "in" && !q.about:
+			q.as, q.rule = "model-year", "model year"
+			return
+		default:
+			q.hint(Number, "1", q.bare, "model year")
+		}
+	}
+	if outboard(q.bare) && p.engineNear(q) {
+		q.as, q.rule = "horsepower", "outboard rating"
+		return
+	}
+	switch q.bare {
+	case 12, 24, 36, 48:
+		q.hint(Voltage, "V", q.bare, "volts")
+	}
+	if caseSize(q.bare) && (q.n.plural || p.role(next)&chemistry != 0) {
+		q.hint(Group, "1", q.bare, "battery group")
+	}
+	if w := p.word(next); (w == "wire" || w == "cable") && q.bare <= 16 {
+		q.hint(Gauge, "AWG", q.bare, "wire gauge")
+	}
+}
+
+// engineNear tells whether the words around a bare rating speak of an
+// outboard: "9.9 that weighs 85", "150 on the back".
+func (p *parser) engineNear(q *quantity) bool {
+	for k := q.n.to; k < q.n.to+3 && k < len(p.tok) && p.lex[k].class != markToken; k++ {
+		if p.role(k)&engineWord != 0 {
+			return true
+		}
+	}
+	j := q.n.to
+	return p.word(j) == "on" && p.word(j+1) == "the" && (p.word(j+2) == "back" || p.word(j+2) == "transom" || p.word(j+2) == "stern") || p.word(j) == "hanging" && p.word(j+1) == "off"
+}

@@ -1,0 +1,149 @@
+package read
+
+import (
+	"sort"
+	"strings"
+)
+
+// entry is everything that the rows say of one word.
+type entry struct {
+	number *numberWord
+	units  []unitPhrase  // units that start with the word, longest first
+	before []hedgePhrase // hedges that end with the word and stand before a number
+	after  []hedgePhrase // hedges that start with the word and stand behind
+	role   role
+}
+
+type unitPhrase struct {
+	words []string
+	row   *unitRow
+}
+
+type hedgePhrase struct {
+	words []string
+	row   *hedgeRow
+}
+
+// role marks the parts a word can play beside naming numbers and units.
+type role uint32
+
+const (
+	fillsUnit        role = 1 << iota // may stand between number and unit: "2 more hours"
+	perWord                           // "per", "an", "/"
+	afterPreposition                  // "in" before it is no inch
+	afterAmpere                       // "a" before it may be amperes
+	afterWatt                         // "w" before it may be watts
+	wireWord                          // a cable
+	countNoun                         // what is counted: "2 guys"
+	throttleWord                      // "half throttle"
+	groupPrefix                       // "group 27"
+	gaugePrefix                       // "awg 6"
+	labelPrefix                       // the number after it is a label
+	phoneWord
+	monthWord
+	boatWord   // a year may stand before it
+	engineWord // an outboard is near
+	loadWord   // a weight stands before it, not a year
+	chemistry  // a battery
+	splitsTime // "hour flat out"
+	yearLead   // "a 2019", "since 2012"
+	pronounOne // "which one", "the one"
+	closesFraction
+	rateWord
+)
+
+// roleRows lists the words of each role.
+var roleRows = []struct {
+	role  role
+	words string
+}{
+	{fillsUnit, "more less fewer full whole solid good straight extra reserve additional long"},
+	{perWord, "per an a / each"},
+	{afterPreposition, "series parallel the a an my our his her their your its this that these those it there here case front back january february march april may june july august september october november december " +
+		"jan feb mar apr jun jul aug sep sept oct nov dec summer winter spring fall autumn all total between and each salt fresh chop wind current waves rough calm weeds general water order line mind stock town theory place"},
+	{afterAmpere, "at motor breaker fuse draw draws load charger continuous full max peak on for and or from through over breakers fuses resettable circuit service"},
+	{afterWatt, "motor motors panel panels charger solar inverter of at max output peak draw load"},
+	{wireWord, "wire wires wiring cable cables lead leads conductor conductors copper strand stranded duplex triplex awg"},
+	{countNoun, "guys guy people men man persons person adults adult kids kid anglers angler women woman boys girls dogs dog passengers passenger pax blokes bloke fellas fellows folks buddies friends of x group grp gp groups " +
+		"batteries battery batts batt bats agms agm lithiums lithium cells speed speeds stroke strokes motors motor times rods rod seats seater seat man fat big grown other others more wires tanks tank rooms benches chairs coolers humans beers hulls tubes toons boats days hours trips banks"},
+	{throttleWord, "throttle power speed thrust full setting gas tilt"},
+	{groupPrefix, "group grp gp gr bci grup groop"},
+	{gaugePrefix, "awg gauge gage guage"},
+	{labelPrefix, "highway hwy route exit channel sku part item serial invoice ticket zip chapter page room apt slip dock nr nrs"},
+	{phoneWord, "phone call ring cell mobile text tel telephone fax number dial"},
+	{monthWord, "january february march april may june july august september october november december jan feb mar apr jun jul aug sept oct nov dec"},
+	{boatWord, "boat bass jon skiff bay pontoon toon tritoon model yr aluminum alum aluminium fiberglass fibreglass glass deep vee v deck bowrider runabout canoe kayak hull rig trailer console season outboard motor"},
+	{engineWord, "outboard outboards kicker kickers tiller engine engines gas gasser petrol motor wieghs weighs stroke hp horse"},
+	{loadWord, "loaded dry empty total rigged all lb lbs pounds pound kg kilos with w everything altogether ready fully gross plus is on max or tops including incl before"},
+	{chemistry, "agm agms flooded gel gels lithium lithiums lifepo4 battery batteries batts batt bats deep dc dcs marine marines series lead"},
+	{splitsTime, "flat at on of wide full running then drifting trolling each"},
+	{yearLead, "a an since year my from circa model made built"},
+	{pronounOne, "which this that the any every each no another last next other only right wrong same first second these those what either big small good bad better best cheap cheapest new old used"},
+	{rateWord, "once twice times time trips days nights much often many"},
+	{closesFraction, "of throttle power speed thrust"},
+}
+
+// announces lists letters that a number may follow without a space.
+var announces = map[string]bool{
+	"usd": true, "eur": true, "gbp": true, "us": true, "group": true, "grp": true,
+	"gp": true, "gr": true, "x": true, "nr": true, "no": true, "bci": true, "awg": true,
+}
+
+// lexicon maps a word, as Token.Text has it, to what the rows say of it.
+var lexicon map[string]*entry
+
+// The lexicon is built in init, not in its declaration, because the conditions
+// of the rows call the parser, which reads the lexicon.
+func init() {
+	lexicon = make(map[string]*entry, 1024)
+	for i := range units {
+		row := &units[i]
+		row.rule = string(row.kind) + " in " + row.spoken
+		if row.as != "" {
+			row.rule = row.as
+		}
+		for spelling := range strings.SplitSeq(row.spelled, "|") {
+			words := strings.Fields(spelling)
+			e := entryOf(words[0])
+			e.units = append(e.units, unitPhrase{words, row})
+		}
+	}
+	for i := range numberWords {
+		row := &numberWords[i]
+		for word := range strings.FieldsSeq(row.words) {
+			entryOf(word).number = row
+		}
+	}
+	for i := range hedges {
+		row := &hedges[i]
+		for phrase := range strings.SplitSeq(row.phrases, "|") {
+			words := strings.Fields(phrase)
+			if row.behind {
+				e := entryOf(words[0])
+				e.after = append(e.after, hedgePhrase{words, row})
+			} else {
+				e := entryOf(words[len(words)-1])
+				e.before = append(e.before, hedgePhrase{words, row})
+			}
+		}
+	}
+	for _, row := range roleRows {
+		for word := range strings.FieldsSeq(row.words) {
+			entryOf(word).role |= row.role
+		}
+	}
+	for _, e := range lexicon {
+		sort.SliceStable(e.units, func(i, j int) bool { return len(e.units[i].words) > len(e.units[j].words) })
+		sort.SliceStable(e.before, func(i, j int) bool { return len(e.before[i].words) > len(e.before[j].words) })
+		sort.SliceStable(e.after, func(i, j int) bool { return len(e.after[i].words) > len(e.after[j].words) })
+	}
+}
+
+func entryOf(word string) *entry {
+	e := lexicon[word]
+	if e == nil {
+		e = &entry{}
+		lexicon[word] = e
+	}
+	return e
+}

@@ -1,0 +1,240 @@
+package read
+
+// MaxMeasures is the most measures that are read from one text; nobody says
+// more, and a text of nothing but figures must not fill the memory.
+const MaxMeasures = 4096
+
+// parser reads one text. It goes from left to right once; each step looks a
+// bounded number of tokens ahead and back.
+type parser struct {
+	text    string
+	norm    []byte
+	tok     []Token
+	lex     []lexeme
+	out     []Measure
+	floats  []float64
+	free    int  // first token that no measure has taken
+	prior   int  // first token of the measure before
+	inMoney bool // a "c" behind the number is cents
+}
+
+// Read reads a line of talk.
+func Read(text string) Reading {
+	r := Reading{Text: text}
+	p := parser{text: text}
+	if len(text) > MaxText {
+		p.text, r.Cut = text[:MaxText], true
+	}
+	p.tokens()
+	for i := 0; i < len(p.tok); {
+		if len(p.out) >= MaxMeasures {
+			r.Cut = true
+			break
+		}
+		if !p.mayStart(i) {
+			i++
+			continue
+		}
+		q, ok := p.measure(i)
+		if !ok || !finite(q.value, q.low, q.high) {
+			i++
+			continue
+		}
+		p.emit(&q)
+		i = q.to
+	}
+	r.Tokens, r.Measures = p.tok, p.out
+	return r
+}
+
+// mayStart is a quick test: most words start no measure.
+func (p *parser) mayStart(i int) bool {
+	l := &p.lex[i]
+	if l.class == digitsToken || l.class == fractionToken {
+		return true
+	}
+	if l.entry != nil {
+		return true
+	}
+	switch p.tok[i].Text {
+	case "a", "an", "another", "-", "'", "(":
+		return true
+	}
+	return false
+}
+
+// measure reads the measure that starts at token i.
+func (p *parser) measure(i int) (quantity, bool) {
+	if q, ok := p.distractor(i); ok {
+		return q, true
+	}
+	q, ok := p.single(i)
+	if !ok {
+		return q, false
+	}
+	p.rangeBehind(&q)
+	p.hedgeBefore(&q)
+	p.hedgeBehind(&q)
+	p.doubts(&q)
+	return q, true
+}
+
+// emit stores the quantity as a measure and marks its tokens.
+func (p *parser) emit(q *quantity) {
+	if p.joins(q) {
+		return
+	}
+	index := len(p.out)
+	start, end := p.tok[q.from].Start, p.tok[q.to-1].End
+	m := Measure{
+		Start: start, End: end, Said: p.text[start:end],
+		Kind: q.kind, Unit: q.si, Bare: q.bare, BareHigh: q.bareHigh, Spoken: q.spoken,
+		About: q.about, As: q.as, Rule: q.rule, Also: q.also,
+	}
+	if q.hedge != "" {
+		m.Rule += ", " + q.hedge
+	}
+	if q.hasValue {
+		m.Value = p.float(q.value)
+	}
+	if q.hasLow {
+		m.Low = p.float(q.low)
+	}
+	if q.hasHigh {
+		m.High = p.float(q.high)
+	}
+	p.out = append(p.out, m)
+	for k := q.from; k < q.to; k++ {
+		p.tok[k].Measure = index
+	}
+	p.share2(index, q)
+	p.free, p.prior = q.to, q.from
+}
+
+// float keeps x in a block of floats, so that a measure costs no allocation of
+// its own.
+func (p *parser) float(x float64) *float64 {
+	if len(p.floats) == cap(p.floats) {
+		p.floats = make([]float64, 0, 16)
+	}
+	p.floats = append(p.floats, x)
+	return &p.floats[len(p.floats)-1]
+}
+
+// word returns the text of token i, or "" beyond the ends.
+func (p *parser) word(i int) string {
+	if i < 0 || i >= len(p.tok) {
+		return ""
+	}
+	return p.tok[i].Text
+}
+
+// glued tells whether no space stands between token i and the one before.
+func (p *parser) glued(i int) bool {
+	return i > 0 && i < len(p.tok) && p.lex[i].look&gluedLook != 0
+}
+
+func (p *parser) role(i int) role {
+	if i < 0 || i >= len(p.tok) || p.lex[i].entry == nil {
+		return 0
+	}
+	return p.lex[i].entry.role
+}
+
+func (p *parser) isArticle(i int) bool { return p.word(i) == "a" || p.word(i) == "an" }
+
+// phrase tells whether the words stand at token j, with at most a hyphen or the
+// point of an abbreviation between two of them ("amp-hour", "lb. of thrust"),
+// and returns the token after.
+func (p *parser) phrase(j int, words []string) (int, bool) {
+	for k, w := range words {
+		if k > 0 && (p.word(j) == "-" && w != "-" || p.word(j) == "." && p.glued(j)) {
+			j++
+		}
+		if p.word(j) != w {
+			return j, false
+		}
+		j++
+	}
+	return j, true
+}
+
+// joins merges a bound with the one before when the two are the ends of one
+// range: "more than 20 and less than 30".
+func (p *parser) joins(q *quantity) bool {
+	if len(p.out) == 0 || q.hasValue || q.hasLow == q.hasHigh {
+		return false
+	}
+	m := &p.out[len(p.out)-1]
+	if m.Kind != q.kind || m.Unit != q.si || m.Value != nil || (m.Low != nil) == (m.High != nil) || (m.Low != nil) == q.hasLow {
+		return false
+	}
+	between := p.free
+	if w := p.word(between); w != "and" && w != "but" && w != "," && w != "&" {
+		return false
+	}
+	if p.word(between) == "," && (p.word(between+1) == "and" || p.word(between+1) == "but") {
+		between++
+	}
+	if between+1 != q.from {
+		return false
+	}
+	low, high := q.low, q.high
+	bareLow, bareHigh := q.bare, q.bare
+	if m.Low != nil {
+		low, bareLow = *m.Low, m.Bare
+	} else {
+		high, bareHigh = *m.High, m.Bare
+	}
+	if low > high {
+		return false
+	}
+	m.Low, m.High = p.float(low), p.float(high)
+	m.Bare, m.BareHigh = bareLow, bareHigh
+	m.End = p.tok[q.to-1].End
+	m.Said = p.text[m.Start:m.End]
+	m.Rule = "two bounds, " + q.rule
+	for k := p.free; k < q.to; k++ {
+		p.tok[k].Measure = len(p.out) - 1
+	}
+	p.free = q.to
+	return true
+}
+
+// share2 settles two measures by each other: the first of "12 or 24 volt" takes
+// the unit of the second, and "2 lb per 100 lb" is a rate.
+func (p *parser) share2(index int, q *quantity) {
+	if index == 0 {
+		return
+	}
+	a, b := &p.out[index-1], &p.out[index]
+	gap := q.from - p.free
+	if gap < 1 || gap > 2 {
+		return
+	}
+	switch w := p.word(p.free); {
+	case gap == 1 && (w == "per" || w == "/" && a.Spoken != "" && b.Spoken != ""), gap == 2 && (w == "for" || w == "per" || w == "to") && (p.word(p.free+1) == "every" || p.word(p.free+1) == "each"):
+		if a.As == "" && b.As == "" {
+			a.As, b.As = "rate", "rate"
+		}
+	case gap == 1 && (w == "or" || w == "and" || w == "&" || w == "/" && p.glued(p.free) && p.glued(p.free+1)):
+		if a.Kind == Number && a.Spoken == "" && a.As == "" && a.Value != nil && a.Low == nil && q.unit != nil && q.unit.as == "" && b.Value != nil && b.Low == nil &&
+			b.Bare <= 2.5*a.Bare && a.Bare <= 2.5*b.Bare && !(w == "and" && p.isArticle(p.prior-1)) {
+			a.Kind, a.Unit, a.Spoken = b.Kind, b.Unit, b.Spoken
+			a.Value = p.float(q.unit.toSI(a.Bare))
+			a.Rule, a.Also = "unit of the next", []Alternative{{Number, "1", a.Bare, "no unit"}}
+		}
+		if (a.Kind == Group || a.Kind == Gauge && w == "or") && b.Kind == Number && b.Spoken == "" && b.As == "" && b.Value != nil && b.Low == nil && (a.Kind == Gauge || caseSize(b.Bare)) {
+			b.Kind, b.Unit, b.Spoken, b.Rule, b.Also = a.Kind, a.Unit, a.Spoken, "unit of the one before", nil
+		}
+	}
+}
+
+// Public returns the kind and unit under which the measure is shown: a gauge
+// and a battery group are plain numbers there.
+func (m Measure) Public() (kind Kind, unit string) {
+	if m.Kind == Gauge || m.Kind == Group {
+		return Number, "1"
+	}
+	return m.Kind, m.Unit
+}

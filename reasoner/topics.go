@@ -1,0 +1,60 @@
+package reasoner
+
+import (
+	"slices"
+	"strings"
+
+	"heronlake.example/ask/reasoner/meaning"
+)
+
+// worded are the topics that are answered from the notes rather than by figures.
+var worded = []string{string(meaning.Concept), string(meaning.Fault), string(meaning.Choice)}
+
+// figured reports whether a topic that has figures is among them.
+func figured(topics []string) bool {
+	return slices.ContainsFunc(topics, func(t string) bool { return !slices.Contains(worded, t) })
+}
+
+// slotTopics say what a bare statement of facts is about when nothing was asked
+// before, the first match winning.
+var slotTopics = []struct{ prefix, topic string }{
+	{"load.plate", "capacity"},
+	{"boat.", "fit"}, {"load.", "fit"}, {"people.", "fit"},
+	{"mount.height", "shaft"}, {"motor.shaft", "shaft"},
+	{"charge", "charger"},
+	{"wire.", "wire"},
+	{"battery.", "runtime"},
+	{"motor.", "fit"}, {"wind.", "fit"}, {"current.", "fit"}, {"want.", "fit"}, {"water.", "fit"}, {"use.", "fit"}, {"money.", "fit"}, {"chop.", "shaft"}, {"mount.", "fit"},
+}
+
+// topicsOf gives the topics of a turn: those asked, else those of the turn
+// before, else what the facts themselves suggest.
+func topicsOf(out meaning.Outcome, before []string) []string {
+	var topics []string
+	for _, t := range out.Wish.Topics {
+		topics = append(topics, string(t))
+	}
+	switch {
+	case len(topics) > 0:
+		return topics
+	case out.Wish.Why || len(out.Changed) > 0 && len(before) > 0:
+		return before
+	}
+	for _, r := range slotTopics {
+		for _, slot := range out.Changed {
+			if strings.HasPrefix(slot, r.prefix) {
+				return []string{r.topic}
+			}
+		}
+	}
+	return []string{string(meaning.Concept)}
+}
+
+// lasting are the topics that a later "what about 24 volt?" goes on with:
+// an explanation in between does not displace them.
+func lasting(topics, before []string) []string {
+	if figured(topics) {
+		return topics
+	}
+	return before
+}

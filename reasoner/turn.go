@@ -1,0 +1,228 @@
+package reasoner
+
+import (
+	"slices"
+	"strings"
+
+	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/reasoner/advise"
+	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/fit"
+	"heronlake.example/ask/reasoner/meaning"
+	"heronlake.example/ask/reasoner/read"
+)
+
+// talk answers a turn of plain talk.
+func (s *Session) talk(line string) answer.Answer {
+	reading := read.Read(line)
+	out := meaning.Bind(reading, s.now.card)
+	if out.Metric && !s.set {
+		s.sys = metric
+	}
+	a := answer.Answer{Question: line, Read: reads(reading), Problems: problems(out.Problems), Corrected: corrections(out.Corrected)}
+	before := s.now
+	switch out.Command {
+	case meaning.Undo:
+		if !s.back() {
+			a.Reply = "There is nothing to take back."
+			return s.finish(a)
+		}
+		return s.finish(s.answerCard(a, before, s.now.topics, meaning.Wish{}))
+	case meaning.Fresh:
+		next := state{card: out.Card, topics: topicsOf(out, nil)}
+		s.keep(next)
+		if len(out.Card.Facts) == 0 && len(out.Wish.Topics) == 0 {
+			a.Reply = "Starting over: nothing is known."
+			return s.finish(a)
+		}
+		return s.finish(s.answerCard(a, state{}, next.topics, out.Wish))
+	}
+	if out.Wish.Out && len(out.Changed) == 0 {
+		a.Understood = understood(s.now.card, nil)
+		a.Problems = append(a.Problems, answer.Problem{Kind: "out-of-scope", Text: "That is outside what I know: I fit electric trolling motors to boats. Tell me about the boat, or ask about motors, shafts, batteries, wiring or faults."})
+		return s.finish(a)
+	}
+	topics := topicsOf(out, s.now.topics)
+	if len(out.Changed) > 0 {
+		s.keep(state{card: out.Card, topics: lasting(topics, s.now.topics)})
+	} else if kept := lasting(topics, s.now.topics); len(kept) > 0 {
+		s.now.topics = kept
+	}
+	return s.finish(s.answerCard(a, before, topics, out.Wish))
+}
+
+// answerCard fills the answer from the card as it stands.
+func (s *Session) answerCard(a answer.Answer, before state, topics []string, wish meaning.Wish) answer.Answer {
+	c := s.now.card
+	a.Understood = understood(c, &before.card)
+	blocked := slices.ContainsFunc(a.Problems, func(p answer.Problem) bool {
+		return p.Kind == "contradiction" || p.Kind == "out-of-range"
+	})
+	in := advise.In{Card: c, Topics: topics, Over: wish.Over, Judge: wish.Judge, Sys: s.sys}
+	if !blocked && figured(topics) {
+		f := fit.Solve(c, topics, s.sys, nil)
+		in.Sol = f.Sol
+		a.Figures = grounded(f, f.Figures())
+		a.Problems = append(a.Problems, s.failures(f)...)
+		if len(a.Figures) > 0 {
+			a.Assumed = f.Assumed(a.Figures)
+			a.Steps = f.Steps(figureCells(a.Figures)...)
+			a.Headline = advise.Headline(in)
+			a.Notice = advise.Notice
+			if before.fit != nil {
+				a.Changed = fit.Changes(before.fit, f)
+			}
+		}
+		if q := f.Ask(); q != nil {
+			a.Ask = []answer.Ask{*q}
+		}
+		s.now.fit = f
+		if wish.Why {
+			a.Headline = because(f, a.Figures, a.Headline)
+		}
+	}
+	if !blocked {
+		a.Choices = advise.Choices(in)
+		if t := s.compare(c, wish.Over, wish.Compare); t != nil {
+			a.Tables = []answer.Table{*t}
+			if a.Headline == "" {
+				a.Headline = t.Verdict
+			}
+		}
+	}
+	s.cite(&a, in, topics, wish)
+	return a
+}
+
+// because leads an answer to "why?" with the working of the figure asked about.
+func because(f *fit.Fit, figures []answer.Figure, otherwise string) string {
+	for _, fig := range figures {
+		if fig.Asked && fig.How != "" && fig.Basis != string(sheet.Said) {
+			return fig.Label + ": " + fig.How + " = " + fig.Display + "."
+		}
+	}
+	return otherwise
+}
+
+// grounded leaves out figures that rest on assumptions alone: a figure needs
+// something that was said, or constants only.
+func grounded(f *fit.Fit, figures []answer.Figure) []answer.Figure {
+	return slices.DeleteFunc(figures, func(fig answer.Figure) bool {
+		id, _ := sheet.Lookup(fig.ID)
+		said, assumed := false, false
+		for _, st := range f.Sol.Chain(id) {
+			switch st.Origin {
+			case sheet.FromSaid, sheet.FromMeasured:
+				said = true
+			case sheet.Assumed:
+				assumed = true
+			}
+		}
+		return assumed && !said
+	})
+}
+
+func figureCells(figures []answer.Figure) []sheet.ID {
+	var ids []sheet.ID
+	for _, f := range figures {
+		if id, ok := sheet.Lookup(f.ID); ok {
+			ids = append(ids, id)
+		}
+	}
+	return ids
+}
+
+// failures turns what the core refused into problems, each said once.
+func (s *Session) failures(f *fit.Fit) []answer.Problem {
+	var out []answer.Problem
+	seen := map[string]bool{}
+	for _, w := range f.Wanted {
+		err := f.Sol.Err(w.ID)
+		if err == nil || seen[err.Error()] || f.Sol.Has(w.ID) {
+			continue
+		}
+		seen[err.Error()] = true
+		out = append(out, answer.Problem{Kind: "out-of-range", Text: upper(err.Error()) + ".", Slot: w.ID.String()})
+	}
+	return out
+}
+
+func upper(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// finish closes an answer: what could not be answered says so.
+func (s *Session) finish(a answer.Answer) answer.Answer {
+	if a.Headline == "" && a.Reply == "" && len(a.Figures) == 0 && len(a.Choices) == 0 && len(a.Passages) == 0 && len(a.Problems) == 0 {
+		if strings.TrimSpace(a.Question) == "" {
+			a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Text: "Nothing was asked. Describe the boat: its length, what it weighs loaded, and the water."})
+		} else if len(a.Understood) == 0 {
+			a.Problems = append(a.Problems, answer.Problem{Kind: "no-notes", Text: "I found nothing in that I can work with, and no note about it. Describe the boat, or ask about motors, shafts, batteries, wiring or faults."})
+		}
+	}
+	a.Finish()
+	return a
+}
+
+// reads lists the measures of the text for the answer.
+func reads(r read.Reading) []answer.Read {
+	var out []answer.Read
+	for _, m := range r.Measures {
+		kind, u := m.Public()
+		rd := answer.Read{Said: m.Said, Kind: string(kind), Unit: u, As: m.As, Start: m.Start, End: m.End}
+		if m.Value != nil {
+			rd.Value = answer.Num(*m.Value)
+		}
+		if m.Low != nil {
+			rd.Low = answer.Num(*m.Low)
+		}
+		if m.High != nil {
+			rd.High = answer.Num(*m.High)
+		}
+		out = append(out, rd)
+	}
+	return out
+}
+
+// understood lists the facts that stand, marking what this turn changed.
+func understood(c card.Card, before *card.Card) []answer.Understood {
+	var out []answer.Understood
+	for _, f := range c.Facts {
+		if meaning.Inner(f.Slot) {
+			continue
+		}
+		u := answer.Understood{Slot: f.Slot, Text: f.Text, Unit: f.Unit, Said: f.Said, Row: f.Row}
+		if f.Value != nil {
+			u.Value = answer.Num(*f.Value)
+		}
+		if f.Low != nil {
+			u.Low = answer.Num(*f.Low)
+		}
+		if f.High != nil {
+			u.High = answer.Num(*f.High)
+		}
+		u.New = before != nil && f.Turn == c.Turn && c.Turn != before.Turn
+		out = append(out, u)
+	}
+	return out
+}
+
+func problems(list []meaning.Problem) []answer.Problem {
+	var out []answer.Problem
+	for _, p := range list {
+		out = append(out, answer.Problem{Kind: p.Kind, Text: p.Text, Said: p.Said, Slot: p.Slot, Start: p.Start, End: p.End})
+	}
+	return out
+}
+
+func corrections(list []meaning.Correction) []answer.Corrected {
+	var out []answer.Corrected
+	for _, c := range list {
+		out = append(out, answer.Corrected{Said: c.Said, Word: c.Word})
+	}
+	return out
+}

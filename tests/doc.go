@@ -1,0 +1,13 @@
+// Package tests holds what can only be seen of the whole: stories played through
+// the real program, sessions pasted in, who imports whom, and that the same
+// question gives the same bytes.
+//
+//	script/            stories for the program, run by cmd/ask
+//	sessions/          pasted conversations, run by sessions_test.go
+//	layers_test.go     the arrows between the packages
+//	determinism_test.go
+//	readme_test.go     README and help text against the program
+//
+// Limits: nothing here needs a network or a file outside the repository. The
+// program under test is built once for a run, so the go command must be there.
+package tests

@@ -1,0 +1,237 @@
+// Package search_test measures how well a question finds the passage that
+// answers it, next to plain BM25 over the same passages, and that a question
+// about something else finds nothing.
+package search_test
+
+import (
+	"bufio"
+	"cmp"
+	"fmt"
+	"math"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"heronlake.example/ask/index"
+	"heronlake.example/ask/kb"
+)
+
+// What the reported half of the pairs must reach, and by how much it must be
+// ahead of plain BM25.
+const (
+	leastHit3  = 0.95
+	leastMRR   = 0.85
+	leastAhead = 0.10 // in MRR
+)
+
+// pair is a question with the passages, or whole notes, that answer it.
+type pair struct {
+	line    int
+	query   kb.Query
+	answers []string
+}
+
+// right reports whether a passage is among the answers.
+func (p pair) right(passage string) bool {
+	note, _, _ := strings.Cut(passage, "#")
+	return slices.Contains(p.answers, passage) || slices.Contains(p.answers, note)
+}
+
+func TestPairs(t *testing.T) {
+	lib, x := open(t)
+	pairs := readPairs(t)
+	for _, p := range pairs {
+		for _, id := range p.answers {
+			if _, ok := lib.Passage(id); !ok {
+				t.Errorf("pairs.txt:%d: there is no passage %s", p.line, id)
+			}
+		}
+	}
+	plain := newPlain(lib)
+	var tuned, reported, base score
+	for i, p := range pairs {
+		var got []string
+		for _, h := range x.Search(p.query).Hits {
+			got = append(got, h.Passage)
+		}
+		if i%2 == 0 {
+			tuned.add(p, got)
+			continue
+		}
+		reported.add(p, got)
+		base.add(p, plain.search(p.query.Text, 10))
+		if testing.Verbose() && (len(got) == 0 || !p.right(got[0])) {
+			t.Logf("%d: %s\n\tgot  %s\n\twant %s", p.line, p.query.Text, strings.Join(got, " "), strings.Join(p.answers, " "))
+		}
+	}
+	t.Logf("%d pairs used for tuning: %s", tuned.n, tuned)
+	t.Logf("%d pairs reported:        %s", reported.n, reported)
+	t.Logf("plain BM25 on the same:   %s", base)
+	if reported.n+tuned.n < 150 {
+		t.Errorf("%d pairs are too few", reported.n+tuned.n)
+	}
+	if h := reported.share(reported.hit3); h < leastHit3 {
+		t.Errorf("hit@3 is %.3f, must be %.2f", h, leastHit3)
+	}
+	if m := reported.share(reported.reciprocal); m < leastMRR {
+		t.Errorf("MRR is %.3f, must be %.2f", m, leastMRR)
+	}
+	if d := reported.share(reported.reciprocal) - base.share(base.reciprocal); d < leastAhead {
+		t.Errorf("MRR is %.3f ahead of plain BM25, must be %.2f", d, leastAhead)
+	}
+}
+
+// TestStrangers asks what the notes know nothing of.
+func TestStrangers(t *testing.T) {
+	_, x := open(t)
+	for _, l := range readLines(t, "testdata/strangers.txt") {
+		if r := x.Search(kb.Query{Text: l.text}); len(r.Hits) > 0 {
+			t.Errorf("strangers.txt:%d: %s: found %s, covering %.2f of what the notes know %.2f of", l.number, l.text, r.Hits[0].Passage, r.Hits[0].Covered, r.Known)
+		}
+	}
+}
+
+func open(t *testing.T) (*kb.Library, *index.Index) {
+	t.Helper()
+	lib, err := kb.Builtin()
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, err := index.Open(lib)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return lib, x
+}
+
+// score counts questions by the place of the first right passage.
+type score struct {
+	n                      int
+	hit1, hit3, reciprocal float64
+}
+
+func (s *score) add(p pair, got []string) {
+	s.n++
+	for i, id := range got {
+		if !p.right(id) {
+			continue
+		}
+		if i == 0 {
+			s.hit1++
+		}
+		if i < 3 {
+			s.hit3++
+		}
+		s.reciprocal += 1 / float64(i+1)
+		return
+	}
+}
+
+func (s score) share(x float64) float64 { return x / float64(max(s.n, 1)) }
+
+func (s score) String() string {
+	return fmt.Sprintf("hit@1 %.3f  hit@3 %.3f  MRR %.3f", s.share(s.hit1), s.share(s.hit3), s.share(s.reciprocal))
+}
+
+type line struct {
+	number int
+	text   string
+}
+
+// readLines reads a file without its comments and empty lines.
+func readLines(t *testing.T, name string) []line {
+	t.Helper()
+	f, err := os.Open(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	var out []line
+	s := bufio.NewScanner(f)
+	for n := 1; s.Scan(); n++ {
+		if text := strings.TrimSpace(s.Text()); text != "" && text[0] != '#' {
+			out = append(out, line{n, text})
+		}
+	}
+	if err := s.Err(); err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+func readPairs(t *testing.T) []pair {
+	t.Helper()
+	var out []pair
+	for _, l := range readLines(t, "testdata/pairs.txt") {
+		question, answers, ok := strings.Cut(l.text, " -> ")
+		if !ok {
+			t.Fatalf("pairs.txt:%d: no arrow", l.number)
+		}
+		question, known, _ := strings.Cut(question, " + ")
+		p := pair{line: l.number, query: kb.Query{Text: question, Limit: 10}, answers: strings.Split(answers, ", ")}
+		if known != "" {
+			p.query.Context = strings.Split(known, ", ")
+		}
+		out = append(out, p)
+	}
+	return out
+}
+
+// plain is BM25 as in a textbook (k1 1.2, b 0.75) over title, heading and text
+// of each passage, each counted once, on the same stems: what a search is
+// without the trade's words, weights, context and corrections.
+type plain struct {
+	ids    []string
+	counts []map[string]float64
+	length []float64
+	mean   float64
+	held   map[string]float64 // by term: passages that hold it
+}
+
+func newPlain(lib *kb.Library) *plain {
+	x := &plain{held: map[string]float64{}}
+	for _, n := range lib.All() {
+		for _, p := range n.Passages {
+			counts := map[string]float64{}
+			stems := index.Stems(p.Title + " . " + p.Heading + " . " + p.Text)
+			for _, s := range stems {
+				counts[s]++
+			}
+			for s := range counts {
+				x.held[s]++
+			}
+			x.ids, x.counts, x.length = append(x.ids, p.ID), append(x.counts, counts), append(x.length, float64(len(stems)))
+			x.mean += float64(len(stems))
+		}
+	}
+	x.mean /= float64(len(x.ids))
+	return x
+}
+
+func (x *plain) search(question string, limit int) []string {
+	type hit struct {
+		id    string
+		score float64
+	}
+	const k1, b = 1.2, 0.75
+	var hits []hit
+	for i, id := range x.ids {
+		s := 0.0
+		for _, w := range index.Stems(question) {
+			if tf := x.counts[i][w]; tf > 0 {
+				idf := math.Log(1 + (float64(len(x.ids))-x.held[w]+0.5)/(x.held[w]+0.5))
+				s += idf * tf * (k1 + 1) / (tf + k1*(1-b+b*x.length[i]/x.mean))
+			}
+		}
+		if s > 0 {
+			hits = append(hits, hit{id, s})
+		}
+	}
+	slices.SortFunc(hits, func(a, b hit) int { return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.id, b.id)) })
+	var out []string
+	for _, h := range hits[:min(limit, len(hits))] {
+		out = append(out, h.id)
+	}
+	return out
+}
