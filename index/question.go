@@ -41,6 +41,7 @@ type term struct {
 // tests/search; no published source.
 var (
 	weightConcept   = 0.8 // another word for the same thing
+	weightAlike     = 0.4 // a word that asks for the same
 	weightCorrected = 0.8 // a misspelt word
 	weightNumber    = 0.3 // a number: which passage is meant hardly hangs on it
 )
@@ -90,6 +91,11 @@ func (x *Index) group(words []word, out *question) group {
 		}
 	}
 	g.ways = append(g.ways, said)
+	if len(words) == 1 {
+		for _, other := range alike()[words[0].stem] {
+			g.ways = append(g.ways, way{[]term{x.term(other)}, weightAlike})
+		}
+	}
 	return g
 }
 
@@ -104,19 +110,20 @@ func (x *Index) corrected(better string) group {
 
 // add puts a group into the question and its weight on the scales.
 func (q *question) add(g group) {
-	known := false
-	telling := 0.0
+	known, telling := 0.0, 0.0
 	for _, w := range g.ways {
 		for _, t := range w.terms {
-			known = known || t.idf < unknownIDF
-			telling = max(telling, t.idf)
+			if w.weight == 1 || telling == 0 {
+				telling = max(telling, t.idf)
+			}
+			if t.idf < unknownIDF {
+				known = max(known, w.weight)
+			}
 		}
 	}
 	g.telling *= telling
 	q.asked += g.telling
-	if known {
-		q.found += g.telling
-	}
+	q.found += known * g.telling
 	q.groups = append(q.groups, g)
 }
 
@@ -143,7 +150,7 @@ func (x *Index) frequency(text string) int {
 }
 
 // unknownIDF is the weight of a term that no passage holds.
-const unknownIDF = 8
+var unknownIDF = 8.
 
 // idf is the inverse document frequency of BM25 in the form that stays above
 // zero (Robertson and Zaragoza 2009, section 3.4, with 1 added inside the

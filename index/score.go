@@ -17,9 +17,8 @@ var (
 	k1            = 1.2
 	b             = 0.6
 	typicalLength = 80. // terms of title, heading and a passage of 40 to 120 words
-	typicalNote   = 200.
-	Alpha         = 0.3
-	Beta          = 0.25
+	typicalHead   = 40.
+	Alpha         = 1.5
 	MinMax        = 0.0
 )
 
@@ -41,7 +40,9 @@ var (
 type scores struct {
 	total, covered []float64 // by passage
 	group, part    []float64 // of the group at hand: score, and share matched
-	way, matched   []float64 // of the way at hand
+	way, matched   []float64 // of the way at hand: score, and terms matched
+	counted        []int     // the last term that was counted as matched
+	term           int       // the term at hand, numbered from 1
 	seen           []int     // passages with a total
 	inGroup, inWay []int
 }
@@ -50,7 +51,7 @@ func newScores(n int) *scores {
 	return &scores{
 		total: make([]float64, n), covered: make([]float64, n),
 		group: make([]float64, n), part: make([]float64, n),
-		way: make([]float64, n), matched: make([]float64, n),
+		way: make([]float64, n), matched: make([]float64, n), counted: make([]int, n),
 	}
 }
 
@@ -120,33 +121,16 @@ func (s *segment) rank(q question, limit int) []found {
 func (s *segment) scoreGroup(g group, sc *scores) {
 	for _, w := range g.ways {
 		for _, t := range w.terms {
-			s.postings(s.text, t.text, func(doc int, tf, length float64) {
-				if sc.matched[doc] == 0 && sc.way[doc] == 0 {
-					sc.inWay = append(sc.inWay, doc)
-				}
-				sc.way[doc] += t.idf * saturated(tf, length/typicalLength)
-				sc.matched[doc]++
-			})
-			if Beta > 0 {
-				s.postings(s.note, t.text, func(doc int, tf, length float64) {
-					if sc.matched[doc] == 0 && sc.way[doc] == 0 {
-						sc.inWay = append(sc.inWay, doc)
-					}
-					sc.way[doc] += Beta * t.idf * saturated(tf, length/typicalNote)
-				})
-			}
-			if Alpha > 0 {
-				s.each(s.head, t.text, func(p blevesegment.Posting) {
-					sc.way[p.Number()] += Alpha * t.idf
-				})
-			}
+			sc.term++
+			s.scoreTerm(t, s.text, 1, typicalLength, sc)
+			s.scoreTerm(t, s.head, Alpha, typicalHead, sc)
 		}
 		for _, doc := range sc.inWay {
 			if sc.group[doc] == 0 {
 				sc.inGroup = append(sc.inGroup, doc)
 			}
 			sc.group[doc] = max(sc.group[doc], w.weight*sc.way[doc])
-			sc.part[doc] = max(sc.part[doc], sc.matched[doc]/float64(len(w.terms)))
+			sc.part[doc] = max(sc.part[doc], w.weight*sc.matched[doc]/float64(len(w.terms)))
 			sc.way[doc], sc.matched[doc] = 0, 0
 		}
 		sc.inWay = sc.inWay[:0]
@@ -160,6 +144,20 @@ func (s *segment) scoreGroup(g group, sc *scores) {
 		sc.group[doc], sc.part[doc] = 0, 0
 	}
 	sc.inGroup = sc.inGroup[:0]
+}
+
+// scoreTerm adds what one term gives in one field.
+func (s *segment) scoreTerm(t term, field blevesegment.TermDictionary, weight, typical float64, sc *scores) {
+	s.postings(field, t.text, func(doc int, tf, length float64) {
+		if sc.way[doc] == 0 {
+			sc.inWay = append(sc.inWay, doc)
+		}
+		sc.way[doc] += weight * t.idf * saturated(tf, length/typical)
+		if sc.counted[doc] != sc.term {
+			sc.counted[doc] = sc.term
+			sc.matched[doc]++
+		}
+	})
 }
 
 // saturated is the part of BM25 that grows with how often a term stands in a
@@ -193,8 +191,7 @@ func (s *segment) each(d blevesegment.TermDictionary, text string, visit func(bl
 	if err != nil {
 		return
 	}
-	freq := d != s.head
-	it := list.Iterator(freq, freq, false, nil)
+	it := list.Iterator(true, true, false, nil)
 	for {
 		p, err := it.Next()
 		if err != nil || p == nil {
@@ -206,9 +203,11 @@ func (s *segment) each(d blevesegment.TermDictionary, text string, visit func(bl
 
 // frequency is the number of passages of the segment that hold a term.
 func (s *segment) frequency(text string) int {
-	list, err := s.text.PostingsList([]byte(text), nil, nil)
-	if err != nil {
-		return 0
+	n := 0
+	for _, d := range []blevesegment.TermDictionary{s.text, s.head} {
+		if list, err := d.PostingsList([]byte(text), nil, nil); err == nil {
+			n = max(n, int(list.Count()))
+		}
 	}
-	return int(list.Count())
+	return n
 }

@@ -20,15 +20,14 @@ import (
 const (
 	fieldText = "text" // stems of title twice, heading twice, topics and body
 	fieldHead = "head" // stems of title, heading and topics
-	fieldNote = "note" // stems of the whole note, which tell what its passages are about
 	fieldWord = "word" // the words as written, for corrections
 )
 
 // segment is a part of the index: passages in the order of their ids.
 type segment struct {
-	base                   *zap.SegmentBase
-	text, head, note, word blevesegment.TermDictionary
-	count                  int
+	base             *zap.SegmentBase
+	text, head, word blevesegment.TermDictionary
+	count            int
 }
 
 // build analyses notes into a new segment in memory.
@@ -54,7 +53,7 @@ func open(base *zap.SegmentBase) (*segment, error) {
 	for _, f := range []struct {
 		name string
 		to   *blevesegment.TermDictionary
-	}{{fieldText, &s.text}, {fieldHead, &s.head}, {fieldNote, &s.note}, {fieldWord, &s.word}} {
+	}{{fieldText, &s.text}, {fieldHead, &s.head}, {fieldWord, &s.word}} {
 		d, err := base.Dictionary(f.name)
 		if err != nil {
 			return nil, fmt.Errorf("field %s: %w", f.name, err)
@@ -132,26 +131,20 @@ type document struct {
 
 // newDocuments makes the documents of a note's passages.
 func newDocuments(n kb.Note) []bleveindex.Document {
-	bodies := make([][]word, len(n.Passages))
-	var whole []string
-	for i, p := range n.Passages {
-		bodies[i] = analyse(withoutReferences(p.Text))
-		whole = append(whole, stems(analyse(p.Heading))...)
-		whole = append(whole, stems(bodies[i])...)
-	}
 	title, topics := analyse(n.Title), analyse(join(n.Topics...))
-	whole = append(whole, stems(title)...)
 	docs := make([]bleveindex.Document, len(n.Passages))
 	for i, p := range n.Passages {
 		heading := analyse(p.Heading)
 		head := slices.Concat(title, heading, topics)
-		all := slices.Concat(title, heading, head, bodies[i])
+		all := slices.Concat(title, heading, head, analyse(withoutReferences(p.Text)))
+		if !p.Shop {
+			head = append(head, analyse(join(kb.Asked(p.ID)...))...)
+		}
 		docs[i] = &document{id: p.ID, fields: []*field{
 			newField(idField, []string{p.ID}, bleveindex.IndexField|bleveindex.StoreField),
 			newField(fieldText, stems(all), bleveindex.IndexField),
-			newField(fieldHead, stems(head), bleveindex.IndexField|bleveindex.SkipFreqNorm),
-			newField(fieldNote, whole, bleveindex.IndexField),
-			newField(fieldWord, spellings(all), bleveindex.IndexField|bleveindex.SkipFreqNorm),
+			newField(fieldHead, stems(head), bleveindex.IndexField),
+			newField(fieldWord, append(spellings(all), spellings(head)...), bleveindex.IndexField|bleveindex.SkipFreqNorm),
 		}}
 	}
 	return docs

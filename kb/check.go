@@ -52,6 +52,9 @@ func Check(lib *Library, ask func(question string) (map[string]Figure, error)) [
 			c.example(n, e, ask)
 		}
 	}
+	if lib.Builtin() {
+		c.checkAsked(lib)
+	}
 	sortFaults(c.faults)
 	return slices.Compact(c.faults)
 }

@@ -10,6 +10,7 @@
 //	reference.go figures in a note, named rather than written
 //	render.go    a passage with its figures filled in
 //	check.go     the lint, and the worked examples
+//	asked.go     how people ask for what a passage answers
 //	query.go     what a search is asked and what it answers
 //	notes/*.md   the notes themselves
 //	words/       the trade's words and their synonyms

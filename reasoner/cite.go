@@ -13,10 +13,11 @@ import (
 const metric = unit.Metric
 
 // mostPassages is how many passages an answer quotes; mostFound how many of
-// them a search may bring.
+// them a search may bring to a question of words, mostBeside to one of figures.
 const (
-	mostPassages = 8
+	mostPassages = 9
 	mostFound    = 3
+	mostBeside   = 2
 )
 
 // citer numbers passages in the order in which they are first cited.
@@ -65,28 +66,21 @@ func (c *citer) note(id string) []int {
 
 // cite finds the passages of a question and numbers what figures, choices and
 // cautions rest on. A question of words leads with what the search found; a
-// question of figures with the notes behind the figures asked for.
+// question of figures with the notes behind the figures asked for, then what the
+// search found, then the rest.
 func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish meaning.Wish) {
 	c := &citer{s: s, a: a, at: map[string]int{}}
-	wordy := wish.Why || len(wish.Words) > 0 || slices.ContainsFunc(topics, func(t string) bool { return slices.Contains(worded, t) })
-	var found kb.Result
-	if s.r.opts.Search != nil && (wordy || len(topics) > 0) && !slices.Contains(topics, "fit") {
-		found = s.r.opts.Search.Search(kb.Query{Text: a.Question, Topics: topics, Context: contextWords(in), Limit: mostFound})
-	}
+	wordy := slices.ContainsFunc(topics, func(t string) bool { return slices.Contains(worded, t) })
 	if wordy {
-		s.quote(c, found)
+		s.quote(c, in, topics, mostFound)
 	}
-	for i := range a.Figures {
-		f := &a.Figures[i]
-		if f.Asked || f.Decides {
-			for _, n := range advise.Notes(f.ID) {
-				f.Cites = append(f.Cites, c.note(n)...)
-			}
+	if fitting := slices.Contains(topics, string(meaning.Fit)); !fitting {
+		c.figures(func(f answer.Figure) bool { return f.Asked })
+		if !wordy {
+			s.quote(c, in, topics, mostBeside)
 		}
 	}
-	if !wordy {
-		s.quote(c, found)
-	}
+	c.figures(func(f answer.Figure) bool { return (f.Asked || f.Decides) && len(f.Cites) == 0 })
 	for i := range a.Choices {
 		for _, n := range advise.Notes(a.Choices[i].ID) {
 			a.Choices[i].Cites = append(a.Choices[i].Cites, c.note(n)...)
@@ -98,7 +92,25 @@ func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish mea
 	}
 }
 
-func (s *Session) quote(c *citer, found kb.Result) {
+// figures cites the notes behind the chosen figures.
+func (c *citer) figures(chosen func(answer.Figure) bool) {
+	for i := range c.a.Figures {
+		f := &c.a.Figures[i]
+		if !chosen(*f) {
+			continue
+		}
+		for _, n := range advise.Notes(f.ID) {
+			f.Cites = append(f.Cites, c.note(n)...)
+		}
+	}
+}
+
+// quote cites what the search finds for the question.
+func (s *Session) quote(c *citer, in advise.In, topics []string, most int) {
+	if s.r.opts.Search == nil {
+		return
+	}
+	found := s.r.opts.Search.Search(kb.Query{Text: c.a.Question, Topics: topics, Context: contextWords(in), Limit: most})
 	for _, h := range found.Hits {
 		c.passage(h.Passage)
 	}

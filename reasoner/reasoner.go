@@ -4,6 +4,7 @@
 //	turn.go      the one path of plain talk: read, bind, solve, advise, cite
 //	topics.go    which topics a turn is about when it does not say so
 //	compare.go   two things named, side by side on this boat
+//	shelf.go     what the shop's shelf holds for this boat
 //	cite.go      passages, numbered in the order in which they are cited
 //	steer.go     the colon words
 //	answer/      the Answer, the public contract
@@ -11,6 +12,7 @@
 //	card/        the facts of one conversation
 //	meaning/     measures to facts and wishes
 //	fit/         facts to figures through calc, and the question worth asking
+//	match/       the shelf's motors held against the needs, priced as a rig
 //	advise/      choices with reasons, cautions that apply, the headline
 //
 // Limits: one Session is one conversation about one boat at a time and is not
@@ -21,6 +23,7 @@ package reasoner
 import (
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/kb"
+	"heronlake.example/ask/kb/stock"
 	"heronlake.example/ask/reasoner/answer"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/fit"
@@ -40,6 +43,9 @@ type Options struct {
 	Search   Searcher
 	Units    unit.System
 	UnitsSet bool // the person chose the units; otherwise answers follow the speaker's
+	// Shelf gives the shop's stock when an answer first needs it; nil, or a nil
+	// shelf, answers without offers.
+	Shelf func() *stock.Shelf
 }
 
 // Reasoner answers questions. It holds no state of a conversation and may be

@@ -10,9 +10,11 @@ import (
 // worded are the topics that are answered from the notes rather than by figures.
 var worded = []string{string(meaning.Concept), string(meaning.Fault), string(meaning.Choice)}
 
+func isWorded(topic string) bool { return slices.Contains(worded, topic) }
+
 // figured reports whether a topic that has figures is among them.
 func figured(topics []string) bool {
-	return slices.ContainsFunc(topics, func(t string) bool { return !slices.Contains(worded, t) })
+	return slices.ContainsFunc(topics, func(t string) bool { return !isWorded(t) })
 }
 
 // slotTopics say what a bare statement of facts is about when nothing was asked

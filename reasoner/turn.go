@@ -1,6 +1,7 @@
 package reasoner
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -44,6 +45,9 @@ func (s *Session) talk(line string) answer.Answer {
 		return s.finish(a)
 	}
 	topics := topicsOf(out, s.now.topics)
+	if len(out.Changed) == 0 && !figured(topics) {
+		talkOnly(&a)
+	}
 	if len(out.Changed) > 0 {
 		s.keep(state{card: out.Card, topics: lasting(topics, s.now.topics)})
 	} else if kept := lasting(topics, s.now.topics); len(kept) > 0 {
@@ -59,24 +63,26 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 	blocked := slices.ContainsFunc(a.Problems, func(p answer.Problem) bool {
 		return p.Kind == "contradiction" || p.Kind == "out-of-range"
 	})
-	in := advise.In{Card: c, Topics: topics, Over: wish.Over, Judge: wish.Judge, Sys: s.sys}
+	in := advise.In{Card: c, Topics: topics, Over: wish.Over, Judge: wish.Judge, Words: wish.Words, Sys: s.sys}
 	if !blocked && figured(topics) {
 		f := fit.Solve(c, topics, s.sys, nil)
 		in.Sol = f.Sol
 		a.Figures = grounded(f, f.Figures())
-		a.Problems = append(a.Problems, s.failures(f)...)
+		refused, sentence := s.failures(f)
+		a.Problems = append(a.Problems, refused...)
 		if len(a.Figures) > 0 {
 			a.Assumed = f.Assumed(a.Figures)
 			a.Steps = f.Steps(figureCells(a.Figures)...)
-			a.Headline = advise.Headline(in)
+			a.Headline = strings.TrimSpace(advise.Headline(in) + " " + sentence)
 			a.Notice = advise.Notice
 			if before.fit != nil {
 				a.Changed = fit.Changes(before.fit, f)
 			}
 		}
-		if q := f.Ask(); q != nil {
+		if q := f.Ask(); q != nil && (len(a.Figures) > 0 || !slices.ContainsFunc(topics, isWorded)) {
 			a.Ask = []answer.Ask{*q}
 		}
+		s.shelf(&a, c, f, topics)
 		s.now.fit = f
 		if wish.Why {
 			a.Headline = because(f, a.Figures, a.Headline)
@@ -93,6 +99,18 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 	}
 	s.cite(&a, in, topics, wish)
 	return a
+}
+
+// talkOnly marks the numbers of a question of words ("it trips after five
+// minutes") as part of the talk: they are searched for, and are no measure of
+// the boat that went unused.
+func talkOnly(a *answer.Answer) {
+	a.Problems = slices.DeleteFunc(a.Problems, func(p answer.Problem) bool { return p.Kind == "unplaced" })
+	for i := range a.Read {
+		if a.Read[i].As == "" {
+			a.Read[i].As = "talk"
+		}
+	}
 }
 
 // because leads an answer to "why?" with the working of the figure asked about.
@@ -133,19 +151,25 @@ func figureCells(figures []answer.Figure) []sheet.ID {
 	return ids
 }
 
-// failures turns what the core refused into problems, each said once.
-func (s *Session) failures(f *fit.Fit) []answer.Problem {
-	var out []answer.Problem
+// failures turns what the core refused into words: a problem where the refused
+// value is one that was said, otherwise a sentence for the headline, since a
+// need that no motor meets is a result and no fault of the question.
+func (s *Session) failures(f *fit.Fit) (problems []answer.Problem, sentence string) {
 	seen := map[string]bool{}
 	for _, w := range f.Wanted {
 		err := f.Sol.Err(w.ID)
-		if err == nil || seen[err.Error()] || f.Sol.Has(w.ID) {
+		if err == nil || seen[err.Error()] || f.Sol.Has(w.ID) || !(w.Asked || w.Decides) {
 			continue
 		}
 		seen[err.Error()] = true
-		out = append(out, answer.Problem{Kind: "out-of-range", Text: upper(err.Error()) + ".", Slot: w.ID.String()})
+		var out *sheet.RangeError
+		if errors.As(err, &out) && f.SaidCell(out.Cell) {
+			problems = append(problems, answer.Problem{Kind: "out-of-range", Text: upper(err.Error()) + ".", Slot: fit.Public(out.Cell)})
+		} else if sentence == "" {
+			sentence = upper(err.Error()) + "."
+		}
 	}
-	return out
+	return problems, sentence
 }
 
 func upper(s string) string {

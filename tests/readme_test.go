@@ -1,6 +1,7 @@
 package tests
 
 import (
+	"flag"
 	"os"
 	"strings"
 	"testing"
@@ -8,9 +9,12 @@ import (
 	"github.com/google/go-cmp/cmp"
 )
 
+var update = flag.Bool("update", false, "write into the documents what the program prints today")
+
 // TestDocumentsShowTheProgram plays what README.md and DEVELOPERS.md show. In a
 // block marked "console" a line "$ ask ..." is a command and a line "ask> ..." a
-// turn at the prompt; what stands below is what the program prints today.
+// turn at the prompt; what stands below is what the program prints today. After
+// a change that is meant, -update writes the blocks anew; read what changed.
 func TestDocumentsShowTheProgram(t *testing.T) {
 	played := 0
 	for _, file := range []string{"../README.md", "../DEVELOPERS.md"} {
@@ -18,9 +22,19 @@ func TestDocumentsShowTheProgram(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		for _, block := range consoleBlocks(string(data)) {
+		text := string(data)
+		for _, block := range consoleBlocks(text) {
 			played++
-			playBlock(t, file, block)
+			now := playBlock(t, file, block)
+			if diff := cmp.Diff(block, now); diff != "" && !*update {
+				t.Errorf("%s shows what the program does not print (-shown +printed):\n%s", file, diff)
+			}
+			text = strings.Replace(text, fence+block, fence+now, 1)
+		}
+		if *update && text != string(data) {
+			if err := os.WriteFile(file, []byte(text), 0o644); err != nil {
+				t.Fatal(err)
+			}
 		}
 	}
 	if played < 2 {
@@ -42,11 +56,13 @@ func TestReadmeQuotesTheHelp(t *testing.T) {
 	}
 }
 
+const fence = "```console\n"
+
 // consoleBlocks returns the blocks fenced as console.
 func consoleBlocks(text string) []string {
 	var blocks []string
 	for {
-		_, rest, ok := strings.Cut(text, "```console\n")
+		_, rest, ok := strings.Cut(text, fence)
 		if !ok {
 			return blocks
 		}
@@ -55,31 +71,28 @@ func consoleBlocks(text string) []string {
 	}
 }
 
-// playBlock plays either the commands of a block or the turns in it.
-func playBlock(t *testing.T, file, block string) {
-	if command, want, ok := strings.Cut(strings.TrimPrefix(block, "$ ask "), "\n"); ok && strings.HasPrefix(block, "$ ask ") {
-		got, _ := ask(t, nil, "", arguments(command)...)
-		if diff := cmp.Diff(want, got); diff != "" {
-			t.Errorf("%s: ask %s prints otherwise (-shown +printed):\n%s", file, command, diff)
-		}
-		return
+// playBlock plays the command or the turns of a block and returns the block as
+// it should read.
+func playBlock(t *testing.T, file, block string) string {
+	if first, _, ok := strings.Cut(block, "\n"); ok && strings.HasPrefix(first, "$ ask ") {
+		out, _ := ask(t, nil, "", arguments(strings.TrimPrefix(first, "$ ask "))...)
+		return first + "\n" + out
 	}
-	var turns, want strings.Builder
+	shown, input, before := "", "", ""
 	for l := range strings.Lines(block) {
-		if question, ok := strings.CutPrefix(l, "ask> "); ok {
-			turns.WriteString(question)
-		} else {
-			want.WriteString(l)
+		question, ok := strings.CutPrefix(l, "ask> ")
+		if !ok {
+			continue
 		}
+		input += question
+		out, _ := ask(t, nil, input)
+		shown += l + strings.TrimPrefix(strings.TrimPrefix(out, before), "\n") + "\n"
+		before = out
 	}
-	if turns.Len() == 0 {
+	if input == "" {
 		t.Errorf("%s: a console block holds neither \"$ ask\" nor \"ask> \":\n%s", file, block)
-		return
 	}
-	got, _ := ask(t, nil, turns.String())
-	if diff := cmp.Diff(want.String(), got); diff != "" {
-		t.Errorf("%s: a session prints otherwise (-shown +printed):\n%s", file, diff)
-	}
+	return strings.TrimSuffix(shown, "\n")
 }
 
 // arguments divides a command at spaces outside double quotes.

@@ -8,6 +8,7 @@
 //	group.go        case sizes, and what they hold
 //	rest.go         lead-acid at rest: state of charge from volts
 //	protection.go   a lithium battery's own protection against the motor
+//	holddown.go     what a battery's fastening must stand
 //
 // Limits: Peukert's law is a fit to discharges at a steady current between
 // about a twentieth and one times the rated capacity an hour; below the rated

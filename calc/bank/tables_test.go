@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"testing"
 
+	"gonum.org/v1/gonum/interp"
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/bank"
 	"heronlake.example/ask/calc/unit"
@@ -203,4 +204,42 @@ func TestChemistryWords(t *testing.T) {
 	if _, ok := bank.ChemistryOf("lead"); ok {
 		t.Error(`"lead" alone names no chemistry`)
 	}
+}
+
+// 33 CFR 183.420(a): a 60-lb battery must stand 90 lb, a 40-lb one 80 lb.
+func TestHoldDown(t *testing.T) {
+	for pounds, want := range map[float64]float64{60: 90, 40: 80} {
+		if got := bank.HoldDown(unit.Pounds(pounds)).PoundForce(); math.Abs(got-want) > 1e-9 {
+			t.Errorf("%g lb: %g lb, want %g", pounds, got, want)
+		}
+	}
+}
+
+// A public solar page prints 45 hours for 100 W out of 450 Ah at 12 V. The energy
+// is 5,400 Wh, 54 hours: the print hides a factor of 0.83 that it does not name.
+func TestSolarPageHidesAFactor(t *testing.T) {
+	hours := bank.Energy(unit.AmpereHours(450), unit.Volts(12)).WattHours() / 100
+	if hours != 54 || math.Abs(45/hours-0.833) > 0.001 {
+		t.Errorf("450 Ah at 12 V carry 100 W for %g h, want 54", hours)
+	}
+}
+
+// gonum's interpolation as a second opinion between the table's rows.
+func TestRestTableAgainstGonum(t *testing.T) {
+	var volts, states []float64
+	rows := table(t, "rest.csv")
+	for i := len(rows) - 1; i >= 0; i-- {
+		states, volts = append(states, num(t, rows[i][0])/100), append(volts, num(t, rows[i][1]))
+	}
+	var second interp.PiecewiseLinear
+	if err := second.Fit(volts, states); err != nil {
+		t.Fatal(err)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		v := rapid.Float64Range(11.89, 12.65).Draw(t, "V")
+		got, err := bank.StateOfCharge(unit.Volts(v))
+		if want := second.Predict(v); err != nil || math.Abs(got-want) > 1e-9 {
+			t.Fatalf("%g V: %g, %v; gonum has %g", v, got, err, want)
+		}
+	})
 }

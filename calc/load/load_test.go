@@ -139,13 +139,13 @@ func TestOutboardTableAddsUp(t *testing.T) {
 // Spot rows that the Federal Register notice of 27 October 2017 prints.
 func TestOutboardSpotRows(t *testing.T) {
 	for hp, total := range map[float64]float64{2: 32, 3: 44, 5: 94, 9.9: 185, 20: 234, 30: 350, 75: 628, 115: 723} {
-		o, err := OutboardOf(hp)
+		o, err := OutboardOf(unit.Horsepower(hp))
 		if err != nil || math.Abs(o.Total.Pounds()-total) > 1e-6 {
 			t.Errorf("%g hp: %.0f lb, published %g (%v)", hp, o.Total.Pounds(), total, err)
 		}
 	}
 	for _, hp := range []float64{0, 351, math.NaN()} {
-		if o, err := OutboardOf(hp); err == nil {
+		if o, err := OutboardOf(unit.Horsepower(hp)); err == nil {
 			t.Errorf("%g hp: %+v", hp, o)
 		}
 	}

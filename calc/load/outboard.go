@@ -1,6 +1,8 @@
 package load
 
 import (
+	"math"
+
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/unit"
 )
@@ -43,10 +45,12 @@ var Outboards = []Outboard{
 	outboard(300.1, 350.0, 884, 928, 789, 44, 45, 25, 100, 1117),
 }
 
-// OutboardOf finds the row for a rated power in horsepower, 0.1 to 350; a power
-// in one of the table's gaps of a tenth belongs to the row above. Outside the
+// OutboardOf finds the row for a rated power, 0.1 to 350 hp; a power in one of the
+// table's gaps of a tenth belongs to the row above. Outside the
 // table it returns a *band.OutsideError.
-func OutboardOf(horsepower float64) (Outboard, error) {
+func OutboardOf(power unit.Power) (Outboard, error) {
+	horsepower := power.Horsepower()
+	horsepower = math.Round(horsepower*1000) / 1000 // drop the last bits that the unit leaves
 	if horsepower >= Outboards[0].Low {
 		for _, o := range Outboards {
 			if horsepower <= o.High {

@@ -51,10 +51,7 @@ func (m DCMotor) Duty(supply unit.Voltage, i unit.Current, w float64) float64 {
 // current as the 1.5th power of thrust. Own friction is neglected.
 func PropShares(duty, drop float64) (thrust, current float64) {
 	duty = unitInterval(duty)
-	x := duty
-	if drop > 0 {
-		b := 1 - drop
-		x = (math.Sqrt(b*b+4*drop*duty) - b) / (2 * drop)
-	}
+	b := 1 - drop
+	x := 2 * duty / (b + math.Sqrt(b*b+4*drop*duty))
 	return x * x, duty * x * x
 }

@@ -26,8 +26,10 @@ var (
 	BatteryLimitDepth = inner("battery.depth-limit", unit.Fraction, "Depth at the limit")
 	BatteryAgeing     = inner("battery.ageing", unit.Fraction, "Capacity left near the end of life")
 	BatteryCellVolts  = inner("battery.energy-volts", unit.Volt, "Mean voltage of a 12-volt battery")
-	BatteryMass       = inner("battery.mass", unit.Weight, "Weight of each battery")
-	BatteryDensity    = inner("battery.mass-per-100ah", unit.Weight, "Weight of 100 Ah at 12 volts")
+	// BankFullVolts is what motor and breaker meet on a bank under charge.
+	BankFullVolts  = inner("bank.full-volts", unit.Volt, "Bank voltage while charging")
+	BatteryMass    = inner("battery.mass", unit.Weight, "Weight of each battery")
+	BatteryDensity = inner("battery.mass-per-100ah", unit.Weight, "Weight of 100 Ah at 12 volts")
 	// BankNeed is the capacity that the day asks for, BatteryEach the capacity
 	// of one battery, in hand or still to be bought.
 	BankNeed    = inner("bank.need", unit.AmpHour, "Capacity needed")
@@ -260,7 +262,7 @@ var layoutRows = []Row{
 		Compute: stringsInHand},
 	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry, BatteryVoltage}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
 		When: func(v View) bool {
-			return !v.Has(BatteryCapacity) && (v.Said(UseHours) || v.Said(UseDistance) || len(v.Duty()) > 0)
+			return !v.Has(BatteryCapacity) && hoursSaid(v)
 		},
 		Formula: "{bank.need} in batteries of a usual size, whole strings",
 		Compute: func(v View) (float64, error) {
@@ -342,22 +344,33 @@ var needRows = []Row{
 	{Name: "battery in hand", Gives: BatteryEach, Needs: []ID{BatteryCapacity}, Source: "as said, or from its case", Basis: Said,
 		Formula: "{battery.capacity}",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity), nil }},
-	{Name: "battery of the next usual size", Gives: BatteryEach, Needs: []ID{BankNeed, BankStrings, BatteryChemistry}, Source: bankMemory, Basis: Estimate, Ladder: true,
+	{Name: "battery of the next usual size", Gives: BatteryEach, Needs: []ID{BankNeed, BankStrings, BatteryChemistry}, Said: []ID{UseHours, UseDistance}, Source: bankMemory, Basis: Estimate, Ladder: true,
 		Formula: "next usual size above {bank.need} / {bank.strings}",
-		Compute: func(v View) (float64, error) {
-			each := v.Of(BankNeed) / v.Of(BankStrings)
-			if size, ok := sizesOf(v).Next(each); ok {
-				return size, nil
-			}
-			v.Warn("more than one usual 12-volt battery holds: two strings side by side, golf-cart batteries, or a larger case")
-			return each, nil
-		}},
+		Compute: chooseBattery},
 	{Name: "case size that holds it", Gives: BatteryCase, Needs: []ID{BatteryEach, BatteryChemistry}, Source: bciSource, Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
 			g, ok := caseFor(v.Charge(BatteryEach), chemistry(v))
 			return Guess{Word: g, Why: "smallest case that usually holds it", Constant: true}, ok
 		}},
 }
+
+// chooseBattery takes the next size up. A day that nobody described is no reason
+// to sell a second set: the largest usual size, and a word about it.
+func chooseBattery(v View) (float64, error) {
+	sizes, each := sizesOf(v), v.Of(BankNeed)/v.Of(BankStrings)
+	if size, ok := sizes.Next(each); ok {
+		return size, nil
+	}
+	if hoursSaid(v) {
+		v.Warn("more than a usual 12-volt battery holds: golf-cart batteries, a larger case, or lithium")
+		return each, nil
+	}
+	v.Warn("a whole day may ask for more than one set of the largest usual battery holds: say how many hours")
+	return sizes[len(sizes)-1], nil
+}
+
+// hoursSaid reports whether the length of the day came from a person.
+func hoursSaid(v View) bool { return v.Said(UseHours) || v.Said(UseDistance) || len(v.Duty()) > 0 }
 
 // needShare is what a bank to be bought may be asked for.
 const needShare = "({battery.depth-long-life} x {battery.ageing} x {battery.cold-factor})"
@@ -410,6 +423,11 @@ var bankFigureRows = []Row{
 		Compute: func(v View) (float64, error) {
 			volts := unit.Volts(v.Of(RatedVolts) * v.Of(BatteryCellVolts) / 12)
 			return bank.Energy(v.Charge(BankCapacity), volts).WattHours(), nil
+		}},
+	{Name: "bank voltage while charging", Gives: BankFullVolts, Needs: []ID{RatedVolts, BatteryChemistry}, Source: "lead 2.4 V, lithium iron phosphate 3.65 V a cell, public references", Basis: Practice,
+		Formula: "{battery.chemistry} of {motor.volts} nominal, at the end of charging",
+		Compute: func(v View) (float64, error) {
+			return bank.ChargingVolts(chemistry(v), v.Voltage(RatedVolts)).Volts(), nil
 		}},
 	{Name: "bank weight", Gives: BankWeight, Needs: []ID{BankCount, BatteryMass}, Source: "sum of the batteries", Basis: Estimate,
 		Formula: "{bank.count} x {battery.mass}",

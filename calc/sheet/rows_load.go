@@ -9,11 +9,14 @@ import (
 	"heronlake.example/ask/calc/unit"
 )
 
+// EnginePower is how most people speak of a main engine: the weight follows.
+var EnginePower = slot("engine.power", unit.EnginePower, "Main engine's power")
+
 // Inner cells of the load.
 var (
 	LoadPeople     = inner("load.people", unit.Weight, "People's weight")
 	LoadFuel       = inner("load.fuel", unit.Weight, "Fuel's weight")
-	FuelDensity    = inner("fuel.density", unit.WaterDensity, "Fuel's density")
+	FuelDensity    = inner("fuel.density", unit.FuelDensity, "Fuel's density")
 	LoadBatteries  = inner("load.batteries", unit.Weight, "Trolling batteries, before they are chosen")
 	LoadMotor      = inner("load.motor", unit.Weight, "Trolling motor")
 	PlateFuel      = inner("plate.fuel", unit.Weight, "Fuel in portable tanks")
@@ -24,7 +27,7 @@ var (
 
 // known is what a person may have said that tells a hull's kind or size. Such a
 // row must not work these out: they rest on the hull themselves.
-var known = []ID{BoatMaterial, BoatLength, LoadTotal, LoadSaid, LoadDry}
+var known = []ID{BoatMaterial, BoatLength, BoatConsole, LoadTotal, LoadSaid, LoadDry, MountKind, MountPlace}
 
 // saidWeight is the loaded weight where it was said; failing that, the dry
 // weight and a usual load on top.
@@ -50,13 +53,17 @@ type hullGuess struct {
 	others      []string
 	why         string
 	needsLength bool
+	console     bool // a console was named
+	kayakMount  bool // a kayak's mount was named
 }
 
 // hullGuesses are tried in order; from memory of the trade.
 var hullGuesses = []hullGuess{
+	{kayakMount: true, hull: typical.Kayak, why: "the mount is a kayak's"},
 	{material: "fabric", hull: typical.Inflatable, why: "fabric: taken for an inflatable"},
 	{material: "polyethylene", lighter: unit.Pounds(450), hull: typical.Kayak, others: []string{typical.Canoe}, why: "light and plastic: taken for a kayak"},
 	{material: "polyethylene", hull: typical.Jon, others: []string{typical.Kayak, typical.Other}, why: "plastic and no kayak by its weight: taken for a flat-bottomed boat"},
+	{material: "fiberglass", console: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Flats}, why: "a glass boat with a console: taken for a bay boat"},
 	{material: "aluminum", shorter: unit.Feet(13.5), hull: typical.Jon, others: []string{typical.Vee}, why: "a short aluminum boat: taken for a jon"},
 	{material: "aluminum", hull: typical.Vee, others: []string{typical.Jon, typical.DeepVee}, why: "an aluminum boat: taken for a vee unless you say jon or pontoon"},
 	{material: "fiberglass", shorter: unit.Feet(16), hull: typical.Vee, others: []string{typical.Flats, typical.Bass}, why: "a short glass boat: taken for a vee"},
@@ -64,9 +71,11 @@ var hullGuesses = []hullGuess{
 	{material: "fiberglass", needsLength: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Bass}, why: "a glass boat of this length: taken for a bay boat"},
 	{material: "fiberglass", hull: typical.Bass, others: []string{typical.Bay, typical.Vee}, why: "a glass boat: taken for a bass boat"},
 	{material: "wood", hull: typical.Vee, others: []string{typical.Jon}, why: "a wooden boat: taken for a vee"},
+	{console: true, needsLength: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Vee}, why: "a boat with a console: taken for a bay boat"},
 	{shorter: unit.Feet(15), lighter: unit.Pounds(420), hull: typical.Kayak, others: []string{typical.Canoe, typical.Jon}, why: "so short and light: taken for a kayak"},
 	{shorter: unit.Feet(13.5), hull: typical.Jon, others: []string{typical.Vee, typical.Inflatable}, why: "a short boat: taken for a jon"},
 	{shorter: unit.Feet(18.8), hull: typical.Vee, others: []string{typical.Jon, typical.Bass}, why: "taken for a vee unless you say the kind of hull"},
+	{shorter: unit.Feet(20.5), lighter: unit.Pounds(3000), hull: typical.Vee, others: []string{typical.Bass, typical.DeepVee}, why: "taken for a vee unless you say the kind of hull"},
 	{needsLength: true, hull: typical.DeepVee, others: []string{typical.Bass, typical.Pontoon}, why: "a boat of this length: taken for a deep vee"},
 	{lighter: unit.Pounds(420), hull: typical.Kayak, others: []string{typical.Canoe, typical.Jon}, why: "so light: taken for a kayak"},
 	{lighter: unit.Pounds(2600), hull: typical.Vee, others: []string{typical.Jon, typical.Bass}, why: "taken for a vee unless you say the kind of hull"},
@@ -81,6 +90,10 @@ func (g hullGuess) matches(v View, weight unit.Mass) bool {
 	case g.shorter > 0 && !(long && v.Length(BoatLength) < g.shorter):
 		return false
 	case g.needsLength && !long:
+		return false
+	case g.console && !(v.Said(BoatConsole) && v.Yes(BoatConsole)):
+		return false
+	case g.kayakMount && !(v.Said(MountKind) && v.Word(MountKind) == "bracket" || v.Said(MountPlace) && v.Word(MountPlace) == "kayak"):
 		return false
 	case g.lighter > 0 && !(weight > 0 && weight < g.lighter):
 		return false
@@ -146,10 +159,11 @@ var loadRows = []Row{
 		Name: "hull kind by what was said", Gives: BoatHull, Said: known, Source: "from memory", Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
 			w := saidWeight(v)
-			if w == 0 && !v.Said(BoatLength) && !v.Said(BoatMaterial) {
-				return Guess{}, false // nothing is known of a boat
-			}
+			bare := w == 0 && !v.Said(BoatLength) && !v.Said(BoatMaterial) // nothing is known of a boat but perhaps its mount
 			for _, g := range hullGuesses {
+				if bare && !g.kayakMount {
+					break
+				}
 				if g.matches(v, w) {
 					return Guess{Word: g.hull, Others: g.others, Why: g.why}, true
 				}
@@ -238,23 +252,25 @@ var loadRows = []Row{
 		},
 	},
 	{
+		Name: "main engine by its power", Gives: LoadEngine, Said: []ID{EnginePower},
+		Source: "ABYC S-30 Table 1A: running weight, controls and cranking battery", Basis: Standard,
+		Assume: func(v View) (Guess, bool) {
+			if !v.Said(EnginePower) {
+				return Guess{}, false
+			}
+			o, err := load.OutboardOf(unit.Power(v.Of(EnginePower)))
+			w := o.Rigged().Kilograms()
+			return Guess{Value: band.Of(0.85*w, w, 1.1*w), Why: "an outboard of that power, by the standard's table"}, err == nil
+		},
+	},
+	{
 		Name: "main engine by kind and length", Gives: LoadEngine, Needs: []ID{BoatHull, BoatLength},
 		Source: "ABYC S-30 Table 1A at a power usual for the boat, the power from memory", Basis: Estimate,
 		Assume: engineGuess,
 	},
 	{
-		Name: "fuel by kind and length", Gives: FuelVolume, Needs: []ID{BoatHull, BoatLength}, Said: []ID{LoadEngine}, Source: kindSource, Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			b, ok := typical.BoatOf(v.Word(BoatHull))
-			switch {
-			case !ok:
-				return Guess{}, false
-			case len(b.Fuel) == 0 || v.Said(LoadEngine) && v.Of(LoadEngine) == 0:
-				return Guess{Why: "no main engine, no fuel"}, true
-			}
-			x, _ := b.Fuel.Value(v.Length(BoatLength), 3)
-			return Guess{Value: si(x), Why: "a usual tank for this kind and length"}, true
-		},
+		Name: "fuel by kind and length", Gives: FuelVolume, Needs: []ID{BoatHull, BoatLength}, Said: []ID{LoadEngine, EnginePower}, Source: kindSource, Basis: Estimate,
+		Assume: fuelGuess,
 	},
 	{
 		Name: "fuel density", Gives: FuelDensity, Source: "gasoline 6.1 lb a US gallon in boating practice, 6.0 to 6.3 at 60 F by published tables", Basis: Practice,
@@ -278,6 +294,16 @@ var loadRows = []Row{
 		Said:   []ID{BatteryCount, BatteryGroup, BatteryCapacity, BatteryChemistry, BatteryVoltage, MotorVoltage},
 		Source: "weights by case size and chemistry, from memory", Basis: Estimate,
 		Assume: batteryWeightGuess,
+	},
+	{
+		// A count without a size: usual batteries, not the ones that a day's
+		// use would ask for.
+		Name: "batteries against the plate by their count", Gives: PlateBatteries, Needs: []ID{LoadBatteries}, Said: []ID{BatteryCount, BatteryGroup, BatteryCapacity, BatteryReserve},
+		When: func(v View) bool {
+			return v.Said(BatteryCount) && !v.Said(BatteryGroup) && !v.Said(BatteryCapacity) && !v.Said(BatteryReserve)
+		},
+		Formula: "{load.batteries}", Source: "usual batteries by count, from memory", Basis: Estimate,
+		Compute: func(v View) (float64, error) { return v.Of(LoadBatteries), nil },
 	},
 	{
 		Name: "batteries against the plate", Gives: PlateBatteries, Needs: []ID{BankWeight},
@@ -341,18 +367,38 @@ func engineGuess(v View) (Guess, bool) {
 	if !ok {
 		return Guess{}, false
 	}
-	if len(b.Horsepower) == 0 {
+	if len(b.Engine) == 0 {
 		return Guess{Why: "no main engine on this kind of boat"}, true
 	}
-	p, _ := b.Horsepower.Value(v.Length(BoatLength), 2)
-	weigh := func(hp typical.Horsepower) (float64, bool) {
-		o, err := load.OutboardOf(min(max(float64(hp), 0.1), 350))
+	p, _ := b.Engine.Value(v.Length(BoatLength), 2)
+	weigh := func(p unit.Power) (float64, bool) {
+		o, err := load.OutboardOf(min(max(p, unit.Horsepower(0.1)), unit.Horsepower(350)))
 		return o.Rigged().Kilograms(), err == nil
 	}
 	low, ok1 := weigh(p.Low)
 	mid, ok2 := weigh(p.Nominal)
 	high, ok3 := weigh(p.High)
 	return Guess{Value: band.Of(low, mid, high), Why: "an outboard of a usual power for this boat"}, ok1 && ok2 && ok3
+}
+
+// fuelGuess assumes the fuel aboard: that of such a boat, less or more as its
+// engine is smaller or larger than usual. From memory: a tank goes with the
+// square root of the power.
+func fuelGuess(v View) (Guess, bool) {
+	b, ok := typical.BoatOf(v.Word(BoatHull))
+	switch {
+	case !ok:
+		return Guess{}, false
+	case len(b.Fuel) == 0 || v.Said(LoadEngine) && v.Of(LoadEngine) == 0:
+		return Guess{Why: "no main engine, no fuel"}, true
+	}
+	x, _ := b.Fuel.Value(v.Length(BoatLength), 3)
+	if v.Said(EnginePower) {
+		usual, _ := b.Engine.Value(v.Length(BoatLength), 2)
+		k := unit.Volume(min(max(math.Sqrt(v.Of(EnginePower)/float64(usual.Nominal)), 0.5), 1.5))
+		x = band.Of(x.Low*min(k, 1), x.Nominal*k, x.High*max(k, 1))
+	}
+	return Guess{Value: si(x), Why: "a usual tank for this kind and length"}, true
 }
 
 // motorWeightGuess assumes the trolling motor's weight. The voltage is the one

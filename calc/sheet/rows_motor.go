@@ -28,6 +28,10 @@ var (
 	// from the current that was said.
 	MomentumLimit = inner("motor.thrust-limit", unit.Thrust, "Most thrust this power can make")
 
+	// ReverseThrust is what a transom motor pulls backwards.
+	ReverseShare  = inner("motor.reverse-share", unit.Fraction, "Thrust in reverse, of forward")
+	ReverseThrust = inner("motor.reverse-thrust", unit.Thrust, "Thrust in reverse")
+
 	// The three meanings of throttle, each a cell of its own.
 	CruiseThrottle = inner("cruise.throttle", unit.Fraction, "Dial in use")
 	CruiseTau      = inner("cruise.thrust-fraction", unit.Fraction, "Share of full thrust in use")
@@ -161,6 +165,13 @@ var motorRows = []Row{
 		},
 	},
 	{
+		Name: "thrust in reverse", Gives: ReverseThrust, Needs: []ID{RatedThrust, ReverseShare}, May: []ID{MountPlace},
+		When:    func(v View) bool { return v.Word(MountPlace) == "transom" },
+		Formula: "{motor.rating} x {motor.reverse-share}", Source: typical.FromMemory, Basis: Practice,
+		Compute: func(v View) (float64, error) { return v.Of(RatedThrust) * v.Of(ReverseShare), nil },
+	},
+	constant("share of thrust in reverse", ReverseShare, typical.Reverse, "a prop is shaped for one way", typical.FromMemory),
+	{
 		Name: "most thrust of a power", Gives: MomentumLimit, Needs: []ID{MotorThrust, MotorAmps, SystemVoltage, MotorEfficiency},
 		Formula: "cube root of 2 x 998 kg/m3 x prop's disk x ({system.voltage} x {motor.amps} x {motor.efficiency})^2",
 		Source:  "momentum theory, T^3 = 2 rho A P^2", Basis: Model,
@@ -184,7 +195,7 @@ var motorRows = []Row{
 		Formula: "{motor.amps}", Source: "as said", Basis: Said,
 		Compute: func(v View) (float64, error) { return v.Of(MotorAmps), nil },
 	},
-	constant("spread of the current", MotorSpread, typical.CurrentSpread, sourceMotors),
+	constant("spread of the current", MotorSpread, typical.CurrentSpread, "motors of one rating differ", sourceMotors),
 	{
 		Name: "usual power of the rating", Gives: MotorWatts, Needs: []ID{RatedThrust}, May: []ID{MotorDrive, MotorCount},
 		Formula: "of a motor of {motor.rating}, between the classes; brushless 10 % less", Source: sourceMotors, Basis: Practice,
@@ -222,7 +233,7 @@ var motorRows = []Row{
 			return Guess{Value: typical.IdlePlain, Constant: true, Why: "a plain variable control"}, true
 		},
 	},
-	constant("controller efficiency", ControlLoss, typical.ControllerEfficiency, sourceMotors),
+	constant("controller efficiency", ControlLoss, typical.ControllerEfficiency, "the electronics keep a little", sourceMotors),
 	{
 		Name: "exponent of the dial", Gives: DialExponent, Source: sourceDial, Basis: Model,
 		Assume: func(View) (Guess, bool) {
@@ -248,7 +259,7 @@ var motorRows = []Row{
 	},
 	{
 		Name: "thrust at a trolling speed", Gives: CruisePull, Needs: append([]ID{UseSpeed}, hullNeeds...),
-		Formula: "drag of the hull at {use.speed}", Source: "at a steady speed thrust equals drag", Basis: Model,
+		Formula: fmt.Sprintf(dragFormula, UseSpeed), Source: sourceDrag, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := dragAt(v, v.Speed(UseSpeed))
 			warnSpeed(v, v.Speed(UseSpeed))
@@ -432,7 +443,7 @@ var motorRows = []Row{
 			return Guess{Value: band.Of(prop.FixedSteps[1], prop.FixedSteps[2], prop.FixedSteps[2]), Constant: true, Why: "the third speed of five"}, true
 		},
 	},
-	constant("half thrust all day", HoldShare, typical.LongRun, typical.CommonPractice),
+	constant("half thrust all day", HoldShare, typical.LongRun, "what can be asked of motor and batteries for hours", typical.CommonPractice),
 	{
 		Name: "wind held all day", Gives: HoldWindDay, Needs: append(append([]ID{HoldShare}, holdNeeds...), hullNeeds...), May: []ID{CurrentSpeed, ChopForce},
 		Formula: "wind where {hold.share} of {motor.rating}, running free at {motor.free-speed}, meets hull drag and the gusts on {wind.drag-area}",
@@ -484,19 +495,6 @@ func meanOver(duty []Stretch, share func(dial float64) float64) (float64, error)
 		return 0, &RangeError{Cell: UseHours, Text: "a profile needs hours"}
 	}
 	return sum / hours, nil
-}
-
-// drawNeeds are the cells that a row must need in order to call drawAt.
-var drawNeeds = []ID{MotorSpeeds, MotorCurrent, DialExponent, MotorIdle}
-
-// drawAt is the battery current at a dial position of 0 to 1, by the kind of
-// speed control, for a stretch of a duty profile.
-func drawAt(v View, dial float64) unit.Current {
-	full := v.Of(MotorCurrent)
-	if v.Word(MotorSpeeds) == "fixed" {
-		return unit.Amperes(full * prop.ResistorShare(prop.FixedThrust(dial)))
-	}
-	return unit.Amperes(min(full*prop.VariableCurrent(dial, v.Of(DialExponent))+v.Of(MotorIdle), full))
 }
 
 func variableDraw(v View) (float64, error) {

@@ -25,7 +25,8 @@ var (
 	TrimInBow       = inner("trim.battery-share", unit.Fraction, "Share of the batteries in the bow")
 	TrimBowWeight   = inner("trim.bow-weight", unit.Weight, "Weight that stays in the bow")
 	TrimLever       = inner("trim.lever", unit.LongLength, "Bow weight ahead of the middle")
-	TrimArea        = inner("trim.waterplane-area", unit.SmallArea, "Area at the waterline")
+	TrimArea        = inner("trim.waterplane-area", unit.BroadArea, "Area at the waterline")
+	TrimInertia     = inner("trim.second-moment", unit.Factor, "Second moment of the area at the waterline, m4")
 	TrimFreeboard   = inner("trim.freeboard", unit.DeckLength, "Freeboard left at the bow's end")
 	leverShare      = 0.5 // of the waterline length: the mount overhangs its end about as much as the centre of flotation lies aft of amidships (from memory)
 	typicalShaftLen = inchLadder(typical.ShaftLengths)
@@ -221,8 +222,13 @@ var shaftRows = []Row{
 		Compute: func(v View) (float64, error) { return float64(waterplane(v).Area()), nil },
 	},
 	{
-		Name: "bow sinkage", Gives: TrimBowSink, Needs: []ID{TrimBowWeight, TrimLever, TrimArea, HullCount, HullWaterline, HullBeam, HullWaterplane, WaterRho},
-		Formula: "{trim.bow-weight} / ({water.density} x {trim.waterplane-area}) + {trim.bow-weight} x {trim.lever} squared / ({water.density} x second moment of that area)",
+		Name: "second moment at the waterline", Gives: TrimInertia, Needs: []ID{TrimArea, HullCount, HullWaterline, HullBeam, HullWaterplane},
+		Formula: "{trim.waterplane-area} x {hull.waterline}^2 / (12 x (3 - 2 x {hull.waterplane}))", Source: "integral over half-breadths (1 - x^n), own derivation", Basis: Model,
+		Compute: func(v View) (float64, error) { return waterplane(v).Inertia(), nil },
+	},
+	{
+		Name: "bow sinkage", Gives: TrimBowSink, Needs: []ID{TrimBowWeight, TrimLever, TrimArea, TrimInertia, HullCount, HullWaterline, HullBeam, HullWaterplane, WaterRho},
+		Formula: "{trim.bow-weight} / ({water.density} x {trim.waterplane-area}) + {trim.bow-weight} x {trim.lever}^2 / ({water.density} x {trim.second-moment} m4)",
 		Source:  "hydrostatics: parallel sinkage and trim", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := waterplane(v).EndSinkage(v.Mass(TrimBowWeight), unit.Density(v.Of(WaterRho)), v.Length(TrimLever))

@@ -38,6 +38,7 @@ var (
 )
 
 const (
+	sourceDrag    = "ITTC-1957 friction, Delft systematic series, transom by Holtrop and Mennen"
 	sourceRule    = "common practice, no published source"
 	sourceBalance = "force balance; thrust falls in a straight line with speed (from memory)"
 )
@@ -96,7 +97,7 @@ var thrustRows = []Row{
 			return g, true
 		},
 	},
-	constant("way on to keep control", ThrustMargin, typical.ControlMargin, typical.FromMemory),
+	constant("way on to keep control", ThrustMargin, typical.ControlMargin, "a boat without way on does not answer", typical.FromMemory),
 	sum("way against drift", WayWind, WindDrift, ThrustMargin),
 	sum("way against the current", WayCurrent, CurrentSpeed, ThrustMargin),
 	{
@@ -107,9 +108,9 @@ var thrustRows = []Row{
 			return v.Of(CurrentSpeed) + v.Of(WindDrift) + v.Of(ThrustMargin), nil
 		},
 	},
-	drag("hull drag against drift", DragWind, WayWind),
-	drag("hull drag against the current", DragCurrent, WayCurrent),
-	drag("hull drag against both", DragBoth, WayBoth),
+	dragRow("hull drag against drift", DragWind, WayWind),
+	dragRow("hull drag against the current", DragCurrent, WayCurrent),
+	dragRow("hull drag against both", DragBoth, WayBoth),
 	pull("pull against the wind", PullWind, DragWind),
 	pull("pull against wind and current", PullBoth, DragBoth),
 	freeSpeed("free speed against wind and current", PullBoth, WayBoth),
@@ -190,9 +191,12 @@ func sum(name string, gives, a, b ID) Row {
 		Compute: func(v View) (float64, error) { return v.Of(a) + v.Of(b), nil }}
 }
 
-func drag(name string, gives, way ID) Row {
+// dragFormula shows what dragAt works out, at the cell of a speed.
+const dragFormula = "{hull.drag-factor} x (friction on {hull.wetted} x {hull.form-factor} + waves of {load.total} + transom of {hull.transom}) + leg of {hull.leg-area}, at {%s}"
+
+func dragRow(name string, gives, way ID) Row {
 	return Row{Name: name, Gives: gives, Needs: append([]ID{way}, hullNeeds...),
-		Formula: fmt.Sprintf("drag of the hull at {%s}", way), Source: "the hull's resistance", Basis: Model,
+		Formula: fmt.Sprintf(dragFormula, way), Source: sourceDrag, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := dragAt(v, v.Speed(way))
 			return d.Newtons(), err

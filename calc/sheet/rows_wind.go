@@ -76,8 +76,8 @@ var windRows = []Row{
 		Source:  "as said", Basis: Said,
 		Compute: func(v View) (float64, error) { return max(v.Of(WindGust)/v.Of(WindSpeed), 1), nil },
 	},
-	constant("usual gusts", WindGustFactor, typical.WindGusts, typical.FromMemory),
-	constant("wind at boat height", WindHeightFactor, typical.WindHeight, typical.FromMemory),
+	constant("usual gusts", WindGustFactor, typical.WindGusts, "gusts run about a third above the mean", typical.FromMemory),
+	constant("wind at boat height", WindHeightFactor, typical.WindHeight, "a forecast is for 10 m up; near the water it blows less", typical.FromMemory),
 	{
 		Name: "wind aboard", Gives: WindAboard,
 		Needs:   []ID{WindSpeed, WindHeightFactor},
@@ -187,7 +187,7 @@ var windRows = []Row{
 			return wind.YawAllowance(v.Force(WindForce), v.Of(WindYaw)).Newtons(), nil
 		},
 	},
-	constant("waves thrown back", ChopReflected, typical.ChopReflected, typical.FromMemory),
+	constant("waves thrown back", ChopReflected, typical.ChopReflected, "a bow throws back part of the waves that meet it", typical.FromMemory),
 	{
 		Name: "push of the waves", Gives: ChopForce,
 		Needs: []ID{ChopHeight, BoatBeam, ChopReflected}, Said: []ID{ChopHeight},
@@ -217,7 +217,7 @@ var windRows = []Row{
 			return prop.Pull(0, v.Force(WindGusts), v.Force(WindSwing)).Newtons(), nil
 		},
 	},
-	constant("drift of the surface", WindDriftShare, typical.WindDrift, typical.FromMemory),
+	constant("drift of the surface", WindDriftShare, typical.WindDrift, "wind carries the surface water along", typical.FromMemory),
 	{
 		Name: "surface drift", Gives: WindDrift,
 		Needs:   []ID{WindSpeed, WindDriftShare},
@@ -239,8 +239,8 @@ var windRows = []Row{
 }
 
 // constant is a property of the model or the trade that nobody can be asked for.
-func constant(name string, gives ID, b band.Band[float64], source string) Row {
-	g := Guess{Value: b, Constant: true, Why: name}
+func constant(name string, gives ID, b band.Band[float64], why, source string) Row {
+	g := Guess{Value: b, Constant: true, Why: why}
 	return Row{Name: name, Gives: gives, Source: source, Basis: Model,
 		Assume: func(View) (Guess, bool) { return g, true }}
 }

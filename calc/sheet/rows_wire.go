@@ -5,7 +5,6 @@ import (
 	"fmt"
 
 	"heronlake.example/ask/calc/band"
-	"heronlake.example/ask/calc/bank"
 	"heronlake.example/ask/calc/typical"
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/calc/wire"
@@ -21,6 +20,7 @@ var (
 	WireOhms      = inner("wire.resistance", unit.Ohm, "Resistance out and back")
 	WireContacts  = inner("wire.contacts", unit.Ohm, "Plug, breaker and lugs")
 	WirePower     = inner("wire.thrust-power", unit.Factor, "Power of voltage that thrust follows")
+	WireMils      = inner("wire.area-mils", unit.Plain, "Copper, in circular mils")
 	WireDropMils  = inner("wire.drop-by-mils", unit.Fraction, "Drop by the wire-area formula")
 	WireMilsExtra = inner("wire.drop-difference", unit.Fraction, "Resistance result above the wire-area formula")
 	WireLongest   = inner("wire.longest-run", unit.RunLength, "Longest run within the drop allowed")
@@ -119,14 +119,13 @@ var breakerRows = []Row{
 			}
 			return v.Of(BreakerBare), nil
 		}},
-	{Name: "breaker voltage", Gives: BreakerVolts, Needs: []ID{RatedVolts, BatteryChemistry}, Source: "not under the bank's charging voltage; 33 CFR 183.455(d) asks for the nominal voltage", Basis: Practice, Ladder: true,
-		Formula: "next direct-current rating above the charging voltage of a {motor.volts} bank",
+	{Name: "breaker voltage", Gives: BreakerVolts, Needs: []ID{BankFullVolts}, Source: "not under the bank's charging voltage; 33 CFR 183.455(d) asks for the nominal voltage", Basis: Practice, Ladder: true,
+		Formula: "next direct-current rating above {bank.full-volts}",
 		Compute: func(v View) (float64, error) {
-			top := bank.ChargingVolts(chemistry(v), v.Voltage(RatedVolts)).Volts()
-			if r, ok := v.Ladder(BreakerVolts, Ladder(typical.BreakerVolts)).Next(top); ok {
+			if r, ok := v.Ladder(BreakerVolts, Ladder(typical.BreakerVolts)).Next(v.Of(BankFullVolts)); ok {
 				return r, nil
 			}
-			return 0, &RangeError{Cell: RatedVolts, Value: v.Of(RatedVolts), Text: "no usual breaker is rated for its charging voltage: look for one made for it"}
+			return 0, &RangeError{Cell: BankFullVolts, Value: v.Of(BankFullVolts), Text: "no usual breaker is rated for it: look for one made for this voltage"}
 		}},
 }
 
@@ -211,8 +210,14 @@ var wireFigureRows = []Row{
 			}
 			return drop, nil
 		}},
-	{Name: "drop by the wire-area formula", Gives: WireDropMils, Needs: []ID{WireJudged, MotorCurrent, WireRun, RatedVolts}, Source: milsSource, Basis: Standard,
-		Formula: "10.75 x {motor.current} x 2 x {wire.run} / circular mils of {wire.judged}, of {motor.volts}",
+	{Name: "area of the wire", Gives: WireMils, Needs: []ID{WireJudged}, Source: "ASTM B258 gauge", Basis: Standard,
+		Formula: "diameter of {wire.judged} in mils, squared",
+		Compute: func(v View) (float64, error) {
+			a, err := wire.Area(v.Gauge(WireJudged))
+			return a.CircularMils(), err
+		}},
+	{Name: "drop by the wire-area formula", Gives: WireDropMils, Needs: []ID{WireMils, WireJudged, MotorCurrent, WireRun, RatedVolts}, Source: milsSource, Basis: Standard,
+		Formula: "10.75 x {motor.current} x 2 x {wire.run}, in feet, / {wire.area-mils} circular mils / {motor.volts}",
 		Compute: func(v View) (float64, error) {
 			e, err := wire.DropByMils(v.Gauge(WireJudged), v.Current(MotorCurrent), v.Length(WireRun))
 			return e.Volts() / v.Of(RatedVolts), err

@@ -40,7 +40,7 @@ func (st *Step) Show(sys unit.System) string {
 }
 
 func (s *Solution) fill(formula string, sys unit.System) string {
-	return expand(formula, func(name string) string {
+	return expand(s.knownTerms(formula), func(name string) string {
 		id, ok := Lookup(name)
 		if !ok {
 			return name
@@ -51,6 +51,30 @@ func (s *Solution) fill(formula string, sys unit.System) string {
 		}
 		return st.Show(sys)
 	})
+}
+
+// knownTerms drops the terms of a sum whose cell nobody gave: " + {x}" and
+// " - {x}".
+func (s *Solution) knownTerms(formula string) string {
+	for _, sign := range []string{" + {", " - {"} {
+		for from := 0; ; {
+			i := strings.Index(formula[from:], sign)
+			if i < 0 {
+				break
+			}
+			i += from
+			name, rest, closed := strings.Cut(formula[i+len(sign):], "}")
+			id, ok := Lookup(name)
+			ends := rest == "" || rest[0] == ')' || strings.HasPrefix(rest, " + ") || strings.HasPrefix(rest, " - ")
+			if !closed || !ok || s.Has(id) || !ends {
+				from = i + len(sign)
+				continue
+			}
+			formula = formula[:i] + rest
+			from = i
+		}
+	}
+	return formula
 }
 
 // expand replaces each {name}.

@@ -30,9 +30,9 @@ type Boat struct {
 	Usual band.Band[unit.Length]
 	// Dry is the bare hull without engine.
 	Dry ByLength[unit.Mass]
-	// Horsepower of the main outboard that such a boat carries, a bare number
-	// of horsepower; empty for hulls that carry none.
-	Horsepower ByLength[Horsepower]
+	// Engine is the power of the main outboard that such a boat carries; empty
+	// for hulls that carry none.
+	Engine ByLength[unit.Power]
 	// Fuel aboard.
 	Fuel ByLength[unit.Volume]
 	// PortableFuel is true where the tank is lifted aboard, so that the
@@ -54,13 +54,6 @@ type Boat struct {
 	// InBow is the share of the trolling batteries that lies in the bow.
 	InBow band.Band[float64]
 }
-
-// Horsepower is a rated engine power in mechanical horsepower, as engines are
-// called by it.
-type Horsepower float64
-
-// HP makes a Horsepower.
-func HP(x float64) Horsepower { return Horsepower(x) }
 
 // Form is the shape of the immersed hull, each number a bare ratio.
 type Form struct {
@@ -89,7 +82,9 @@ func lb(feet, low, nominal, high float64) At[unit.Mass] {
 	return row(feet, unit.Pounds, low, nominal, high)
 }
 
-func hp(feet, low, nominal, high float64) At[Horsepower] { return row(feet, HP, low, nominal, high) }
+func hp(feet, low, nominal, high float64) At[unit.Power] {
+	return row(feet, unit.Horsepower, low, nominal, high)
+}
 
 func gal(feet, low, nominal, high float64) At[unit.Volume] {
 	return row(feet, unit.USGallons, low, nominal, high)
@@ -116,7 +111,7 @@ var Boats = []Boat{
 	{
 		Kind: Jon, Material: "aluminum", Usual: feet(12, 14, 18),
 		Dry:          ByLength[unit.Mass]{lb(12, 110, 150, 220), lb(14, 170, 230, 350), lb(16, 270, 380, 550), lb(18, 450, 650, 950)},
-		Horsepower:   ByLength[Horsepower]{hp(12, 2, 6, 10), hp(14, 6, 10, 20), hp(16, 15, 25, 40), hp(18, 25, 40, 75)},
+		Engine:       ByLength[unit.Power]{hp(12, 2, 6, 10), hp(14, 6, 10, 20), hp(16, 15, 25, 40), hp(18, 25, 40, 75)},
 		Fuel:         ByLength[unit.Volume]{gal(12, 1, 3, 6), gal(14, 3, 6, 6), gal(16, 6, 6, 12), gal(18, 6, 12, 20)},
 		PortableFuel: true,
 		Beam:         ByLength[unit.Length]{in(12, 40, 48, 56), in(14, 46, 56, 64), in(16, 56, 66, 74), in(18, 64, 74, 84)},
@@ -131,7 +126,7 @@ var Boats = []Boat{
 	{
 		Kind: Vee, Material: "aluminum", Usual: feet(14, 16, 18),
 		Dry:          ByLength[unit.Mass]{lb(14, 220, 320, 450), lb(16, 400, 650, 950), lb(18, 850, 1200, 1600), lb(20, 1300, 1700, 2200)},
-		Horsepower:   ByLength[Horsepower]{hp(12, 4, 8, 15), hp(14, 8, 15, 25), hp(16, 20, 30, 60), hp(18, 60, 90, 130), hp(20, 90, 130, 175)},
+		Engine:       ByLength[unit.Power]{hp(12, 4, 8, 15), hp(14, 8, 15, 25), hp(16, 20, 30, 60), hp(18, 60, 90, 130), hp(20, 90, 130, 175)},
 		Fuel:         ByLength[unit.Volume]{gal(12, 1, 3, 6), gal(14, 3, 6, 12), gal(16, 6, 10, 18), gal(18, 12, 22, 35), gal(20, 20, 35, 50)},
 		PortableFuel: true,
 		Beam:         ByLength[unit.Length]{in(12, 50, 56, 62), in(14, 56, 62, 70), in(16, 66, 74, 82), in(18, 78, 86, 96), in(20, 88, 96, 101)},
@@ -145,50 +140,50 @@ var Boats = []Boat{
 	},
 	{
 		Kind: DeepVee, Material: "aluminum", Usual: feet(16, 18, 21),
-		Dry:        ByLength[unit.Mass]{lb(16, 600, 850, 1200), lb(18, 1000, 1400, 1900), lb(20, 1500, 2000, 2600), lb(22, 1900, 2500, 3300)},
-		Horsepower: ByLength[Horsepower]{hp(16, 40, 60, 100), hp(18, 75, 115, 150), hp(20, 115, 150, 225), hp(22, 150, 200, 300)},
-		Fuel:       ByLength[unit.Volume]{gal(16, 10, 18, 25), gal(18, 15, 28, 40), gal(20, 20, 40, 60), gal(22, 25, 50, 80)},
-		Beam:       ByLength[unit.Length]{in(16, 70, 78, 86), in(18, 82, 90, 98), in(20, 90, 97, 102), in(22, 96, 100, 104)},
-		Freeboard:  ByLength[unit.Length]{in(16, 20, 25, 30), in(18, 23, 28, 34), in(20, 25, 31, 37), in(22, 26, 32, 39)},
-		Bow:        ByLength[unit.Length]{in(16, 23, 28, 34), in(18, 25, 31, 37), in(20, 27, 34, 41), in(22, 28, 36, 43)},
-		Stern:      ByLength[unit.Length]{in(16, 13, 17, 22), in(20, 15, 19, 24)},
-		Transom:    ByLength[unit.Area]{m2(16, 0.19), m2(18, 0.27)},
-		People:     b3(1, 2, 3), Gear: pounds(50, 100, 200),
+		Dry:       ByLength[unit.Mass]{lb(16, 600, 850, 1200), lb(18, 1000, 1400, 1900), lb(20, 1500, 2000, 2600), lb(22, 1900, 2500, 3300)},
+		Engine:    ByLength[unit.Power]{hp(16, 40, 60, 100), hp(18, 75, 115, 150), hp(20, 115, 150, 225), hp(22, 150, 200, 300)},
+		Fuel:      ByLength[unit.Volume]{gal(16, 10, 18, 25), gal(18, 15, 28, 40), gal(20, 20, 40, 60), gal(22, 25, 50, 80)},
+		Beam:      ByLength[unit.Length]{in(16, 70, 78, 86), in(18, 82, 90, 98), in(20, 90, 97, 102), in(22, 96, 100, 104)},
+		Freeboard: ByLength[unit.Length]{in(16, 20, 25, 30), in(18, 23, 28, 34), in(20, 25, 31, 37), in(22, 26, 32, 39)},
+		Bow:       ByLength[unit.Length]{in(16, 23, 28, 34), in(18, 25, 31, 37), in(20, 27, 34, 41), in(22, 28, 36, 43)},
+		Stern:     ByLength[unit.Length]{in(16, 13, 17, 22), in(20, 15, 19, 24)},
+		Transom:   ByLength[unit.Area]{m2(16, 0.19), m2(18, 0.27)},
+		People:    b3(1, 2, 3), Gear: pounds(50, 100, 200),
 		Form: Form{Length: 0.90, Beam: 0.80, Hulls: 1, Block: 0.45, Prismatic: 0.68, Waterplane: 0.76, Friction: chineFriction},
 		Aft:  "transom", BowFrom: unit.Feet(14.5), InBow: b3(0, 0.3, 1),
 	},
 	{
 		Kind: Bass, Material: "fiberglass", Usual: feet(17, 19, 21),
-		Dry:        ByLength[unit.Mass]{lb(17, 1000, 1250, 1500), lb(18, 1200, 1450, 1700), lb(20, 1550, 1800, 2100)},
-		Horsepower: ByLength[Horsepower]{hp(17, 75, 115, 150), hp(18, 100, 150, 200), hp(20, 175, 200, 250)},
-		Fuel:       ByLength[unit.Volume]{gal(17, 12, 20, 30), gal(18, 15, 25, 40), gal(20, 20, 35, 50)},
-		Beam:       ByLength[unit.Length]{in(17, 80, 86, 92), in(18, 86, 91, 95), in(20, 92, 95, 98)},
-		Freeboard:  ByLength[unit.Length]{in(17, 12, 16, 20), in(20, 14, 18, 22)},
-		Bow:        ByLength[unit.Length]{in(17, 14, 18, 23), in(20, 15, 20, 25)},
-		Stern:      ByLength[unit.Length]{in(17, 12, 16, 21), in(20, 13, 17, 22)},
-		Transom:    ByLength[unit.Area]{m2(20, 0.38)},
-		People:     b3(1, 2, 3), Gear: pounds(50, 100, 200),
+		Dry:       ByLength[unit.Mass]{lb(17, 1000, 1250, 1500), lb(18, 1200, 1450, 1700), lb(20, 1550, 1800, 2100)},
+		Engine:    ByLength[unit.Power]{hp(17, 75, 115, 150), hp(18, 100, 150, 200), hp(20, 175, 200, 250)},
+		Fuel:      ByLength[unit.Volume]{gal(17, 12, 20, 30), gal(18, 15, 25, 40), gal(20, 20, 35, 50)},
+		Beam:      ByLength[unit.Length]{in(17, 80, 86, 92), in(18, 86, 91, 95), in(20, 92, 95, 98)},
+		Freeboard: ByLength[unit.Length]{in(17, 12, 16, 20), in(20, 14, 18, 22)},
+		Bow:       ByLength[unit.Length]{in(17, 14, 18, 23), in(20, 15, 20, 25)},
+		Stern:     ByLength[unit.Length]{in(17, 12, 16, 21), in(20, 13, 17, 22)},
+		Transom:   ByLength[unit.Area]{m2(20, 0.38)},
+		People:    b3(1, 2, 3), Gear: pounds(50, 100, 200),
 		Form: Form{Length: 0.90, Beam: 0.84, Hulls: 1, Block: 0.50, Prismatic: 0.70, Waterplane: 0.80, Friction: chineFriction},
 		Aft:  "bow", InBow: b3(0, 0, 0.3),
 	},
 	{
 		Kind: Bay, Material: "fiberglass", Usual: feet(18, 20, 23),
-		Dry:        ByLength[unit.Mass]{lb(18, 1200, 1500, 1900), lb(20, 1500, 1900, 2300), lb(22, 1900, 2400, 2900)},
-		Horsepower: ByLength[Horsepower]{hp(18, 75, 115, 150), hp(20, 115, 150, 200), hp(22, 150, 200, 300)},
-		Fuel:       ByLength[unit.Volume]{gal(18, 15, 25, 40), gal(20, 20, 40, 60), gal(22, 25, 50, 70)},
-		Beam:       ByLength[unit.Length]{in(18, 84, 90, 96), in(20, 90, 96, 100), in(22, 96, 100, 103)},
-		Freeboard:  ByLength[unit.Length]{in(18, 17, 22, 27), in(20, 19, 24, 29), in(22, 21, 26, 31)},
-		Bow:        ByLength[unit.Length]{in(18, 20, 25, 31), in(20, 22, 27, 33), in(22, 24, 29, 35)},
-		Stern:      ByLength[unit.Length]{in(18, 13, 17, 22), in(22, 14, 19, 24)},
-		Transom:    ByLength[unit.Area]{m2(22, 0.45)},
-		People:     b3(1, 2, 4), Gear: pounds(50, 120, 220),
+		Dry:       ByLength[unit.Mass]{lb(18, 1200, 1500, 1900), lb(20, 1500, 1900, 2300), lb(22, 1900, 2400, 2900)},
+		Engine:    ByLength[unit.Power]{hp(18, 75, 115, 150), hp(20, 115, 150, 200), hp(22, 150, 200, 300)},
+		Fuel:      ByLength[unit.Volume]{gal(18, 15, 25, 40), gal(20, 20, 40, 60), gal(22, 25, 50, 70)},
+		Beam:      ByLength[unit.Length]{in(18, 84, 90, 96), in(20, 90, 96, 100), in(22, 96, 100, 103)},
+		Freeboard: ByLength[unit.Length]{in(18, 17, 22, 27), in(20, 19, 24, 29), in(22, 21, 26, 31)},
+		Bow:       ByLength[unit.Length]{in(18, 20, 25, 31), in(20, 22, 27, 33), in(22, 24, 29, 35)},
+		Stern:     ByLength[unit.Length]{in(18, 13, 17, 22), in(22, 14, 19, 24)},
+		Transom:   ByLength[unit.Area]{m2(22, 0.45)},
+		People:    b3(1, 2, 4), Gear: pounds(50, 120, 220),
 		Form: Form{Length: 0.91, Beam: 0.84, Hulls: 1, Block: 0.47, Prismatic: 0.70, Waterplane: 0.78, Friction: chineFriction},
 		Aft:  "bow", InBow: b3(0, 0.2, 1),
 	},
 	{
 		Kind: Flats, Material: "fiberglass", Usual: feet(16, 17, 18),
 		Dry:          ByLength[unit.Mass]{lb(16, 450, 650, 900), lb(18, 650, 950, 1400)},
-		Horsepower:   ByLength[Horsepower]{hp(16, 25, 50, 75), hp(18, 60, 90, 115)},
+		Engine:       ByLength[unit.Power]{hp(16, 25, 50, 75), hp(18, 60, 90, 115)},
 		Fuel:         ByLength[unit.Volume]{gal(16, 6, 12, 20), gal(18, 10, 20, 30)},
 		PortableFuel: false,
 		Beam:         ByLength[unit.Length]{in(16, 66, 72, 78), in(18, 74, 80, 88)},
@@ -202,15 +197,15 @@ var Boats = []Boat{
 	},
 	{
 		Kind: Pontoon, Material: "aluminum", Usual: feet(18, 20, 24),
-		Dry:        ByLength[unit.Mass]{lb(18, 1300, 1600, 2000), lb(20, 1500, 1850, 2400), lb(22, 1700, 2200, 2900), lb(24, 1900, 2500, 3300)},
-		Horsepower: ByLength[Horsepower]{hp(18, 20, 40, 60), hp(20, 30, 60, 115), hp(22, 50, 90, 150), hp(24, 75, 115, 200)},
-		Fuel:       ByLength[unit.Volume]{gal(18, 6, 15, 25), gal(20, 10, 20, 30), gal(22, 12, 25, 35), gal(24, 15, 28, 40)},
-		Beam:       ByLength[unit.Length]{in(18, 94, 98, 102), in(24, 96, 102, 103)},
-		Freeboard:  ByLength[unit.Length]{in(18, 17, 22, 27), in(24, 18, 24, 29)},
-		Bow:        ByLength[unit.Length]{in(18, 19, 24, 30), in(24, 20, 26, 31)},
-		Stern:      ByLength[unit.Length]{in(18, 18, 23, 29), in(24, 19, 24, 30)},
-		Transom:    ByLength[unit.Area]{m2(20, 0.28), m2(24, 0.28)},
-		People:     b3(2, 4, 7), Gear: pounds(50, 120, 250),
+		Dry:       ByLength[unit.Mass]{lb(18, 1300, 1600, 2000), lb(20, 1500, 1850, 2400), lb(22, 1700, 2200, 2900), lb(24, 1900, 2500, 3300)},
+		Engine:    ByLength[unit.Power]{hp(18, 20, 40, 60), hp(20, 30, 60, 115), hp(22, 50, 90, 150), hp(24, 75, 115, 200)},
+		Fuel:      ByLength[unit.Volume]{gal(18, 6, 15, 25), gal(20, 10, 20, 30), gal(22, 12, 25, 35), gal(24, 15, 28, 40)},
+		Beam:      ByLength[unit.Length]{in(18, 94, 98, 102), in(24, 96, 102, 103)},
+		Freeboard: ByLength[unit.Length]{in(18, 17, 22, 27), in(24, 18, 24, 29)},
+		Bow:       ByLength[unit.Length]{in(18, 19, 24, 30), in(24, 20, 26, 31)},
+		Stern:     ByLength[unit.Length]{in(18, 18, 23, 29), in(24, 19, 24, 30)},
+		Transom:   ByLength[unit.Area]{m2(20, 0.28), m2(24, 0.28)},
+		People:    b3(2, 4, 7), Gear: pounds(50, 120, 250),
 		Form: Form{Length: 0.90, Beam: 0.24, Hulls: 2, Block: 0.78, Prismatic: 0.85, Waterplane: 0.92, Friction: tubeFriction},
 		Aft:  "bow", InBow: b3(0, 0.2, 1),
 	},
@@ -239,7 +234,7 @@ var Boats = []Boat{
 	{
 		Kind: Inflatable, Material: "fabric", Usual: feet(8.5, 10.5, 12.5),
 		Dry:          ByLength[unit.Mass]{lb(8.53, 45, 70, 110), lb(10.50, 65, 105, 170), lb(12.47, 100, 170, 260)},
-		Horsepower:   ByLength[Horsepower]{hp(8.53, 2, 3.5, 6), hp(10.50, 4, 8, 15), hp(12.47, 8, 20, 30)},
+		Engine:       ByLength[unit.Power]{hp(8.53, 2, 3.5, 6), hp(10.50, 4, 8, 15), hp(12.47, 8, 20, 30)},
 		Fuel:         ByLength[unit.Volume]{gal(8.53, 0.3, 1, 3), gal(10.50, 1, 3, 6), gal(12.47, 3, 6, 6)},
 		PortableFuel: true,
 		Beam:         ByLength[unit.Length]{in(8.53, 52, 57, 62), in(10.50, 56, 61, 67), in(12.47, 62, 69, 76)},
@@ -254,7 +249,7 @@ var Boats = []Boat{
 	{
 		Kind: Sailboat, Material: "fiberglass", Usual: feet(16, 21, 26),
 		Dry:          ByLength[unit.Mass]{lb(14, 180, 300, 450), lb(18, 600, 1000, 1600), lb(22, 1500, 2400, 3300), lb(26, 3000, 4500, 6000)},
-		Horsepower:   ByLength[Horsepower]{hp(14, 2, 2, 4), hp(18, 2, 4, 8), hp(22, 4, 8, 10), hp(26, 6, 10, 15)},
+		Engine:       ByLength[unit.Power]{hp(14, 2, 2, 4), hp(18, 2, 4, 8), hp(22, 4, 8, 10), hp(26, 6, 10, 15)},
 		Fuel:         ByLength[unit.Volume]{gal(14, 0.3, 0.5, 1), gal(18, 0.3, 1, 3), gal(22, 1, 3, 6), gal(26, 3, 6, 12)},
 		PortableFuel: true,
 		Beam:         ByLength[unit.Length]{in(14, 60, 66, 74), in(18, 76, 84, 92), in(22, 88, 94, 102), in(26, 96, 104, 112)},
@@ -268,15 +263,15 @@ var Boats = []Boat{
 	},
 	{
 		Kind: Other, Material: "fiberglass", Usual: feet(14, 17, 20),
-		Dry:        ByLength[unit.Mass]{lb(12, 110, 220, 450), lb(14, 180, 380, 700), lb(16, 350, 800, 1300), lb(18, 600, 1300, 1900), lb(20, 1000, 1800, 2500)},
-		Horsepower: ByLength[Horsepower]{hp(12, 2, 8, 20), hp(14, 6, 15, 40), hp(16, 15, 40, 90), hp(18, 25, 90, 150), hp(20, 40, 130, 225)},
-		Fuel:       ByLength[unit.Volume]{gal(12, 1, 3, 6), gal(14, 3, 6, 15), gal(16, 6, 12, 25), gal(18, 6, 22, 40), gal(20, 10, 35, 60)},
-		Beam:       ByLength[unit.Length]{in(12, 42, 54, 64), in(14, 48, 62, 74), in(16, 56, 74, 86), in(18, 66, 86, 98), in(20, 74, 94, 102)},
-		Freeboard:  ByLength[unit.Length]{in(12, 9, 15, 20), in(16, 12, 19, 27), in(20, 14, 24, 34)},
-		Bow:        ByLength[unit.Length]{in(12, 12, 18, 25), in(16, 14, 23, 32), in(20, 16, 27, 38)},
-		Stern:      ByLength[unit.Length]{in(12, 8, 12, 17), in(20, 11, 17, 24)},
-		Transom:    ByLength[unit.Area]{m2(16, 0.18), m2(18, 0.25)},
-		People:     b3(1, 2, 4), Gear: pounds(40, 100, 220),
+		Dry:       ByLength[unit.Mass]{lb(12, 110, 220, 450), lb(14, 180, 380, 700), lb(16, 350, 800, 1300), lb(18, 600, 1300, 1900), lb(20, 1000, 1800, 2500)},
+		Engine:    ByLength[unit.Power]{hp(12, 2, 8, 20), hp(14, 6, 15, 40), hp(16, 15, 40, 90), hp(18, 25, 90, 150), hp(20, 40, 130, 225)},
+		Fuel:      ByLength[unit.Volume]{gal(12, 1, 3, 6), gal(14, 3, 6, 15), gal(16, 6, 12, 25), gal(18, 6, 22, 40), gal(20, 10, 35, 60)},
+		Beam:      ByLength[unit.Length]{in(12, 42, 54, 64), in(14, 48, 62, 74), in(16, 56, 74, 86), in(18, 66, 86, 98), in(20, 74, 94, 102)},
+		Freeboard: ByLength[unit.Length]{in(12, 9, 15, 20), in(16, 12, 19, 27), in(20, 14, 24, 34)},
+		Bow:       ByLength[unit.Length]{in(12, 12, 18, 25), in(16, 14, 23, 32), in(20, 16, 27, 38)},
+		Stern:     ByLength[unit.Length]{in(12, 8, 12, 17), in(20, 11, 17, 24)},
+		Transom:   ByLength[unit.Area]{m2(16, 0.18), m2(18, 0.25)},
+		People:    b3(1, 2, 4), Gear: pounds(40, 100, 220),
 		Form: Form{Length: 0.90, Beam: 0.82, Hulls: 1, Block: 0.50, Prismatic: 0.70, Waterplane: 0.80, Friction: chineFriction},
 		Aft:  "transom", BowFrom: unit.Feet(14.5), InBow: b3(0, 0.3, 1),
 	},

@@ -33,7 +33,7 @@ func TestBoatTables(t *testing.T) {
 		}
 		seen[b.Kind] = true
 		checkTable(t, b.Kind, "dry weight", b.Dry)
-		checkTable(t, b.Kind, "power", b.Horsepower)
+		checkTable(t, b.Kind, "power", b.Engine)
 		checkTable(t, b.Kind, "fuel", b.Fuel)
 		checkTable(t, b.Kind, "beam", b.Beam)
 		checkTable(t, b.Kind, "freeboard", b.Freeboard)
@@ -43,7 +43,7 @@ func TestBoatTables(t *testing.T) {
 		if len(b.Dry) == 0 || len(b.Beam) == 0 || len(b.Freeboard) == 0 || len(b.Bow) == 0 || len(b.Stern) == 0 {
 			t.Errorf("%s lacks a table", b.Kind)
 		}
-		if (len(b.Horsepower) == 0) != (len(b.Fuel) == 0) {
+		if (len(b.Engine) == 0) != (len(b.Fuel) == 0) {
 			t.Errorf("%s has an engine without fuel, or fuel without an engine", b.Kind)
 		}
 		if !ordered(b.Usual) || !ordered(b.People) || !ordered(b.Gear) || !ordered(b.InBow) || !ordered(b.Form.Friction) {

@@ -193,6 +193,8 @@ var (
 	// ControlMargin is the speed over and above current and drift with which a
 	// boat still answers, m/s.
 	ControlMargin = b3(0.1, 0.25, 0.5)
+	// Reverse is a transom motor's thrust backwards, against forwards.
+	Reverse = b3(0.5, 0.6, 0.7)
 	// LongRun is the share of full thrust that a motor can be asked for all day.
 	LongRun = b3(0.35, 0.5, 0.5)
 )

@@ -3,7 +3,8 @@
 //
 //	boats.go      hulls by kind and length, people, gear, fuel, engines
 //	motors.go     electric motors by class
-//	batteries.go  batteries by kind and group
+//	batteries.go  batteries by kind and group, chargers
+//	wiring.go     wire runs, contacts, breakers
 //
 // Every table carries its mark: the published source it was taken from, or that
 // it is common practice without one, or that it was written from memory of the

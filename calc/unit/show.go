@@ -53,8 +53,11 @@ const (
 	Litre           // gal / L
 	Ohm
 	Pascal
-	WaterDensity       // kg/m3
+	BroadArea          // ft2 / m2: wetted surface, waterplane
+	WaterDensity       // lb/ft3 / kg/m3
+	FuelDensity        // lb/gal / kg/L
 	KinematicViscosity // m2/s
+	EnginePower        // hp / kW
 )
 
 // SIUnit is the unit in which a Form's value is stored and written to JSON.
@@ -62,7 +65,7 @@ func (f Form) SIUnit() string {
 	switch f {
 	case LongLength, DeckLength, RunLength, TripLength:
 		return "m"
-	case SmallArea:
+	case SmallArea, BroadArea:
 		return "m2"
 	case Weight:
 		return "kg"
@@ -80,7 +83,7 @@ func (f Form) SIUnit() string {
 		return "Ah"
 	case WattHour:
 		return "Wh"
-	case Watt:
+	case Watt, EnginePower:
 		return "W"
 	case WireGauge:
 		return "AWG"
@@ -94,7 +97,7 @@ func (f Form) SIUnit() string {
 		return "ohm"
 	case Pascal:
 		return "Pa"
-	case WaterDensity:
+	case WaterDensity, FuelDensity:
 		return "kg/m3"
 	case KinematicViscosity:
 		return "m2/s"
@@ -205,8 +208,26 @@ func Split(si float64, f Form, s System) (number, unit string) {
 		return Significant(si*1000, 3), "milliohm"
 	case Pascal:
 		return Significant(si, 3), "Pa"
+	case EnginePower:
+		if us {
+			return Number(Power(si).Horsepower(), 1), "hp"
+		}
+		return Number(si/1000, 1), "kW"
+	case BroadArea:
+		if us {
+			return Number(Area(si).SquareFeet(), 1), "ft2"
+		}
+		return Number(si, 2), "m2"
 	case WaterDensity:
+		if us {
+			return Number(Density(si).PoundsPerCubicFoot(), 1), "lb/ft3"
+		}
 		return Number(si, 1), "kg/m3"
+	case FuelDensity:
+		if us {
+			return Number(Density(si).PoundsPerUSGallon(), 2), "lb/gal"
+		}
+		return Number(si/1000, 3), "kg/L"
 	case KinematicViscosity:
 		return Significant(si*1e6, 4), "mm2/s"
 	}

@@ -25,6 +25,7 @@ const (
 	MPSPerMPH            = 0.44704
 	MPSPerKnot           = 1852.0 / 3600.0
 	MPSPerKMH            = 1.0 / 3.6
+	WattsPerHorsepower   = 550 * MetresPerFoot * NewtonsPerPoundForce // mechanical, 550 ft lbf/s
 	SquareMetresPerFoot2 = MetresPerFoot * MetresPerFoot
 	// SquareMetresPerCircularMil is the area of a circle one mil across.
 	SquareMetresPerCircularMil = 5.067074790974977e-10
@@ -83,6 +84,12 @@ type Density float64
 func KilogramsPerCubicMetre(x float64) Density { return Density(x) }
 
 func (d Density) KilogramsPerCubicMetre() float64 { return float64(d) }
+func (d Density) PoundsPerCubicFoot() float64 {
+	return float64(d) * MetresPerFoot * MetresPerFoot * MetresPerFoot / KilogramsPerPound
+}
+func (d Density) PoundsPerUSGallon() float64 {
+	return float64(d) / 1000 * LitresPerUSGallon / KilogramsPerPound
+}
 
 // Viscosity is kinematic viscosity, stored in square metres per second.
 type Viscosity float64
@@ -169,9 +176,11 @@ func (e Energy) WattHours() float64 { return float64(e) }
 // Power is stored in watts.
 type Power float64
 
-func Watts(x float64) Power { return Power(x) }
+func Watts(x float64) Power      { return Power(x) }
+func Horsepower(x float64) Power { return Power(x * WattsPerHorsepower) }
 
-func (p Power) Watts() float64 { return float64(p) }
+func (p Power) Watts() float64      { return float64(p) }
+func (p Power) Horsepower() float64 { return float64(p) / WattsPerHorsepower }
 
 // Temperature is a point on the Celsius scale.
 type Temperature float64

@@ -31,6 +31,7 @@ var exact = []struct {
 	{"square foot", SquareFeet(1).SquareMetres(), 0.09290304, "ft^2", "m^2"},
 	{"circular mil", CircularMils(1).SquareMetres(), 5.0670747909750e-10, "circularmil", "m^2"},
 	{"standard gravity", StandardGravity, 9.80665, "gravity", "m/s^2"},
+	{"horsepower", Horsepower(1).Watts(), 745.69987158227022, "hp", "W"},
 	{"minute", Minutes(1).Hours(), 1.0 / 60, "min", "hr"},
 }
 
@@ -128,8 +129,13 @@ func TestShow(t *testing.T) {
 		{0.03, Fraction, US, "3%"},
 		{0.02, PerHundred, US, "2 lb per 100 lb"},
 		{1049, Dollar, US, "$1,049"},
-		{999.1026, WaterDensity, US, "999.1 kg/m3"},
+		{999.1026, WaterDensity, US, "62.4 lb/ft3"},
+		{999.1026, WaterDensity, Metric, "999.1 kg/m3"},
+		{730, FuelDensity, US, "6.09 lb/gal"},
+		{730, FuelDensity, Metric, "0.73 kg/L"},
+		{SquareFeet(55).SquareMetres(), BroadArea, US, "55 ft2"},
 		{1.1386e-6, KinematicViscosity, US, "1.139 mm2/s"},
+		{Horsepower(60).Watts(), EnginePower, US, "60 hp"},
 		{math.NaN(), Weight, US, "?"},
 	} {
 		if got := Show(x.si, x.form, x.sys); got != x.want {

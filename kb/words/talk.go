@@ -16,7 +16,7 @@ var talk = []Entry{
 	{"each", Talk, []string{"apiece", "a piece", "per person", "a man", "per man", "per head", "a head", "ea", "per guy", "a person", "average", "on average", "a guy", "avg", "a pop", "per"}},
 
 	// People.
-	{"person", Talk, []string{"people", "persons", "guy", "guys", "man", "men", "adult", "adults", "bloke", "blokes", "buddy", "buddies", "fellas", "fella", "fellow", "fellows", "friend", "friends", "folks", "anglers", "angler", "dude", "dudes", "passengers", "passenger", "grown men", "grown man", "grown ups", "fat guys", "fat guy", "big guys", "big guy", "big men", "big boys", "big fellas", "old men", "fishermen", "fisherman", "crew", "aboard", "souls", "clients", "client", "women", "woman", "lady", "ladies", "heads", "big ol boys", "peeps", "ppl", "mates", "old guys", "grown adults", "bodies", "customers", "large men", "heavy guys", "skinny guys", "hefty guys", "average guys", "average men", "normal guys", "other guys", "other people", "on board", "people aboard", "ol boys", "hunters", "big lads", "lads", "chaps", "family members", "person crew"}},
+	{"person", Talk, []string{"people", "persons", "guy", "guys", "man", "men", "adult", "adults", "bloke", "blokes", "buddy", "buddies", "fellas", "fella", "fellow", "fellows", "friend", "friends", "folks", "anglers", "angler", "dude", "dudes", "passengers", "passenger", "grown men", "grown man", "grown ups", "fat guys", "fat guy", "big guys", "big guy", "big men", "big boys", "big fellas", "old men", "fishermen", "fisherman", "crew", "aboard", "souls", "clients", "client", "women", "woman", "lady", "ladies", "heads", "big ol boys", "peeps", "ppl", "mates", "old guys", "grown adults", "bodies", "customers", "large men", "heavy guys", "skinny guys", "hefty guys", "average guys", "average men", "normal guys", "other guys", "other people", "on board", "people aboard", "ol boys", "hunters", "big lads", "lads", "chaps", "paddlers", "paddler", "campers", "deckhands", "fishers", "sons in law", "family members", "person crew"}},
 	{"child", Talk, []string{"kid", "kids", "children", "boy", "boys", "girl", "girls", "grandkids", "grandkid", "grandson", "grandsons", "granddaughter", "little ones", "small kids", "son", "sons", "daughter", "daughters", "teenagers", "teens", "teenager", "youngster", "youngsters", "nephew", "nephews", "niece", "toddler", "little kids", "young kids", "lil ones"}},
 	{"companion", Talk, []string{"wife", "husband", "brother", "dad", "father", "mom", "mother", "uncle", "cousin", "girlfriend", "boyfriend", "partner", "sister", "grandpa", "grandfather", "father in law", "brother in law", "missus", "mrs", "the old man", "old man", "pal", "mate", "fishing buddy", "fishing partner", "neighbor", "neighbour", "spouse", "hubby", "old lady", "better half", "bro", "pop", "pops", "papa", "aunt", "significant other", "fiance"}},
 	{"me", Talk, []string{"myself", "i"}},
@@ -25,7 +25,7 @@ var talk = []Entry{
 	{"alone", Talk, []string{"solo", "by myself", "on my own", "just me", "only me", "one up", "fish alone", "just myself", "single handed", "me only", "its just me", "me alone"}},
 	{"dog", Talk, []string{"dogs", "lab", "pup", "puppy", "retriever", "cat", "mutt"}},
 	{"standing", Talk, []string{"stand", "stands", "stood", "standing up", "standin", "on their feet", "on our feet"}},
-	{"seated", Talk, []string{"sitting", "sit", "sits", "sitting down", "sittin", "in seats", "in the seats"}},
+	{"seated", Talk, []string{"sitting", "sitting down", "sittin", "in seats", "in the seats"}},
 	{"says", Talk, []string{"said", "say", "tells", "told", "thinks", "claims", "swears", "reckons", "figures", "saying", "telling", "sez", "thought", "think", "heard", "recommends", "recommended", "suggested", "suggests"}},
 
 	// Lengths and heights.
@@ -109,8 +109,8 @@ var talk = []Entry{
 	{"freezing", Weather, []string{"freeze", "ice cold", "winter", "january", "below freezing", "cold", "february", "december", "frost"}},
 	{"degrees", Weather, []string{"degree", "deg", "outside", "temp", "temperature", "air temp", "out there"}},
 	{"choppy water", Weather, []string{"rough water", "rough", "rough lake", "gets choppy", "gets rough", "big water", "lumpy", "bumpy"}},
-	{"leg down", Talk, []string{"engine down", "outboard down", "motor down", "motor left down", "left down", "leg left down", "outboard left down", "outboard in the water", "kicker down", "lower unit down", "leg in the water", "skeg down"}},
-	{"leg up", Talk, []string{"engine up", "outboard up", "tilted up", "tilted out", "outboard tilted", "motor tilted", "trimmed up", "outboard raised", "leg raised", "engine tilted", "tilt it up", "trimmed all the way up", "motor up", "tilted", "outboard trimmed up"}},
+	{"leg down", Talk, []string{"engine down", "outboard down", "motor left down", "left down", "leg left down", "outboard left down", "outboard in the water", "kicker down", "lower unit down", "leg in the water", "skeg down"}},
+	{"leg up", Talk, []string{"engine up", "outboard up", "tilted up", "tilted out", "outboard tilted", "motor tilted", "trimmed up", "outboard raised", "leg raised", "engine tilted", "tilt it up", "trimmed all the way up", "tilted", "outboard trimmed up"}},
 	{"two motors", Talk, []string{"twin motors", "pair of motors", "two trolling motors", "twin trolling motors", "both motors", "dual motors", "twins"}},
 	{"anchor", Talk, []string{"anchors", "anchoring", "anchored"}},
 	{"hold", Talk, []string{"holds", "hold it", "hold in", "hold against", "stay on", "held", "hold me", "hold us"}},

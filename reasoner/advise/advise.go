@@ -28,6 +28,7 @@ type In struct {
 	Topics []string
 	Over   string   // the slot that a comparison is about
 	Judge  []string // slots whose said value is to be judged
+	Words  []string // what a wordy question is about
 	Sys    unit.System
 }
 
@@ -40,6 +41,11 @@ func (in In) asks(topics ...string) bool {
 func (in In) said(slot string) string {
 	f, _ := in.Card.Get(slot)
 	return f.Text
+}
+
+// mentions reports whether the question is in words about any of these.
+func (in In) mentions(words ...string) bool {
+	return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(in.Words, w) })
 }
 
 // has reports whether a slot was stated.
@@ -113,7 +119,14 @@ func (in In) salt() bool {
 
 func (in In) transom() bool { return in.word(sheet.MountPlace) == "transom" }
 
-func (in In) lithium() bool { return in.word(sheet.BatteryChemistry) == "lithium" }
+func (in In) lithium() bool {
+	return in.word(sheet.BatteryChemistry) == "lithium" || in.said("battery.chemistry") == "lithium" || in.mentions("lithium")
+}
+
+// freezing reports talk of frost, or a stated temperature near it.
+func (in In) freezing() bool {
+	return in.mentions("cold") || in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 4)
+}
 
 // steersItself reports a wish that only a motor that steers itself can meet.
 func (in In) steersItself() bool {

@@ -23,14 +23,14 @@ var cautionRows = []cautionRow{
 	{"capacity", func(in In) bool { return in.asks("capacity") },
 		"Motor, batteries and people all count against the capacity plate; weight in the bow also lowers the freeboard there.", "capacity-plate"},
 	{"people-in-the-water", func(in In) bool {
-		return in.said("water.swim") == "true" || in.asks("hold", "choice") && in.wants("want.position-hold") || in.has("want.position-hold") && in.wants("want.position-hold")
+		return in.said("water.swim") == "true" || in.wants("want.position-hold") || in.mentions("position-hold", "swim")
 	}, "Position hold is no anchor: never with people in the water, and never leave the boat unattended on it. It starts the prop by itself.", "people-in-the-water"},
 	{"cranking-battery", func(in In) bool { return in.said("battery.use") == "cranking" },
 		"A cranking battery is not made for deep discharge and soon fails: use a deep-cycle battery.", "bank-chemistry"},
 	{"lithium-cold", func(in In) bool {
-		return in.lithium() && in.asks("charger", "bank", "runtime") && (in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 5) || in.asks("charger"))
+		return in.lithium() && (in.asks("charger") || in.freezing())
 	}, "Never charge lithium below freezing: it ruins the cells. Let them warm up, or use batteries that block it.", "charging-in-the-cold"},
-	{"charging-gas", func(in In) bool { return in.asks("charger") && !in.lithium() },
+	{"charging-gas", func(in In) bool { return (in.asks("charger") || in.mentions("charging")) && !in.lithium() },
 		"Charging gives off hydrogen: vent the space, no sparks or flames, charger off before clamps come off. Acid burns eyes and skin.", "charging-safely"},
 	{"lithium-protection", func(in In) bool { return in.lithium() && in.asks("bank", "runtime", "fit") },
 		"Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current, and its maker must allow series use.", "lithium-banks"},
@@ -40,11 +40,11 @@ var cautionRows = []cautionRow{
 		"Put the breaker at the battery, and open it before hands go near the prop or the terminals.", "breaker-place"},
 	{"salt", func(in In) bool { return in.salt() },
 		"Salt water: rinse after every trip, watch the anode, and sleeve stainless bolts in aluminum against corrosion.", "anodes-and-corrosion"},
-	{"weeds", func(in In) bool { return in.wants("water.weeds") },
+	{"weeds", func(in In) bool { return in.wants("water.weeds") || in.mentions("weeds") },
 		"Weeds and fishing line wrap the prop: stop, open the breaker, then clear it.", "care-prop-and-line"},
 	{"canoe-side", func(in In) bool { return in.hull("canoe") && in.asks("fit", "thrust", "choice") },
 		"A motor clamped to a canoe's side pulls it over: keep it small, central, and low.", "mount-on-a-kayak"},
-	{"electric-only", func(in In) bool { return in.said("water.rules") == "electric-only" },
+	{"electric-only", func(in In) bool { return in.said("water.rules") == "electric-only" || in.mentions("electric-only") },
 		"Electric-only and no-motor waters have local rules: check them, and whether the boat must be registered.", "rules-and-licences"},
 	{"registration", func(in In) bool { return in.hull("canoe", "kayak", "inflatable") && in.asks("fit") },
 		"A motor makes a canoe, kayak or raft a numbered vessel in many places: check the local rules.", "rules-and-licences"},
@@ -69,7 +69,7 @@ var cautionRows = []cautionRow{
 		return in.over(sheet.ThrustClass, unit.PoundForce(114).Newtons()) && in.asks("fit", "thrust")
 	},
 		"From 115 lb of thrust in all, US law treats it like a small outboard: an engine cut-off switch may be required (46 USC 4312).", "rules-and-licences"},
-	{"cold-water", func(in In) bool { return in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 10) },
+	{"cold-water", func(in In) bool { return in.freezing() || in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 10) },
 		"Cold takes capacity from the battery and kills quickly in the water: wear the life jacket.", "cold-batteries"},
 	{"prop", func(in In) bool { return in.asks("fault") },
 		"Open the breaker before you touch prop, plug or terminals.", "fault-breaker-trips"},

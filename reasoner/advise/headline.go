@@ -143,7 +143,45 @@ func Headline(in In) string {
 	if len(out) > 2 {
 		out = out[:2]
 	}
+	if in.asks("fit", "thrust") {
+		if r := route(in); r != "" {
+			out = append(out, r)
+		}
+	}
 	return strings.Join(out, " ")
+}
+
+// raisedRows say, in the order of the weight that practice gives them, why the
+// rule of thumb was raised.
+var raisedRows = []struct {
+	when func(in In) bool
+	why  string
+}{
+	{func(in In) bool { return in.hull("pontoon") }, "for a pontoon"},
+	{func(in In) bool { return in.told(sheet.ChopHeight) }, "in waves"},
+	{func(in In) bool { return in.told(sheet.CurrentSpeed) }, "in a stream"},
+	{func(in In) bool { return in.wants("water.weeds") }, "in weeds"},
+	{always, "in wind"},
+}
+
+// route says which of the two routes to the thrust governs, and what the other
+// asks for.
+func route(in In) string {
+	if !in.knows([]sheet.ID{sheet.ThrustNeed, sheet.ThrustRule, sheet.ThrustBalance}) {
+		return ""
+	}
+	need, rule := in.Sol.Value(sheet.ThrustNeed), in.Sol.Value(sheet.ThrustRule)
+	switch {
+	case need > rule && need <= in.Sol.Value(sheet.ThrustBalance):
+		return in.fill("Wind and water decide: {thrust.balance}, against {thrust.rule} by weight.")
+	case need > rule:
+		for _, r := range raisedRows {
+			if r.when(in) {
+				return in.fill("{thrust.ratio-raised} " + r.why + " decides; the forces of wind and water ask for {thrust.balance}.")
+			}
+		}
+	}
+	return in.fill("The weight decides, {thrust.ratio}; the forces of wind and water ask for {thrust.balance}.")
 }
 
 // judged reports whether a verdict already answers the topic.

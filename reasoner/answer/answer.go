@@ -34,6 +34,8 @@ type Answer struct {
 	Tables     []Table      `json:"tables,omitempty"`
 	Curves     []Curve      `json:"curves,omitempty"`
 	Parts      []Part       `json:"parts,omitempty"`
+	Offers     []Offer      `json:"offers,omitempty"`    // what the shelf holds for this boat, the best first
+	Shelf      string       `json:"shelf,omitempty"`     // whose shelf that is
 	Corrected  []Corrected  `json:"corrected,omitempty"` // misspelt trade words and what they were taken for
 	Notice     string       `json:"notice,omitempty"`    // the standing line on regulations, manuals and electricians
 	// Steer names the colon word that this answers ("boat", "why", "undo", ...);
@@ -213,6 +215,26 @@ type Part struct {
 	Count int      `json:"count"`
 	Price *float64 `json:"price,omitempty"` // each; absent where the shelf has none
 	Note  string   `json:"note,omitempty"`
+}
+
+// Offer is one motor of the shelf, held against the needs.
+type Offer struct {
+	SKU    string   `json:"sku"`
+	Name   string   `json:"name"`
+	Price  float64  `json:"price"`           // the motor alone, USD
+	Total  float64  `json:"total,omitempty"` // the rig complete, as far as the shelf holds it
+	Whole  bool     `json:"whole"`           // the shelf holds every part of the rig
+	Fits   bool     `json:"fits"`
+	Views  []string `json:"views,omitempty"` // "cheapest that does the job" and the like
+	Needs  []Need   `json:"needs"`
+	Reason string   `json:"reason,omitempty"` // what is tight or fails, in a few words
+}
+
+// Need is one need held against a motor: pass, tight or fail.
+type Need struct {
+	Need    string `json:"need"`
+	Verdict string `json:"verdict"`
+	Reason  string `json:"reason,omitempty"`
 }
 
 // Corrected is a misspelt word of the trade and what it was taken for.

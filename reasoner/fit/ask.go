@@ -69,6 +69,10 @@ var deciderRows = []deciderRow{
 // question (common practice: a fifth of the run time is not).
 const worthAsking = 0.25
 
+// wordShare lowers the pull of an assumed kind: the other kinds are less likely
+// than the one taken, while a measure may lie anywhere in its range.
+const wordShare = 0.6
+
 // Ask finds the one measure whose answer would change the choice most, with the
 // reason; nil when none would.
 func (f *Fit) Ask() *answer.Ask {
@@ -94,6 +98,9 @@ func (f *Fit) Ask() *answer.Ask {
 			}
 			for _, d := range outs {
 				score, low, high := moved(f.Sol.Value(d.out), m, d)
+				if len(m.Others) > 0 {
+					score *= wordShare
+				}
 				if score*d.weight > bestScore*(1+1e-9) {
 					best, bestScore, bestOut, bestLow, bestHigh = q, score*d.weight, d, low, high
 				}

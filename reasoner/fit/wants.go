@@ -17,62 +17,65 @@ type topicRow struct {
 	asked   []sheet.ID
 	decides []sheet.ID
 	also    []sheet.ID
+	// told means that the headline already tells what was asked for, so that
+	// the figures that decided come before it.
+	told bool
 }
 
 var topicRows = []topicRow{
 	{"fit",
 		[]sheet.ID{sheet.ThrustClass, sheet.SystemVoltage, sheet.ShaftClass, sheet.BankCount, sheet.BankCapacity, sheet.WireGauge, sheet.BreakerRating},
-		[]sheet.ID{sheet.LoadTotal, sheet.ThrustRule, sheet.ThrustWind, sheet.ThrustCurrent, sheet.ThrustNeed, sheet.ShaftNeed, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.HoldWind, sheet.SpeedTop},
-		[]sheet.ID{sheet.LoadMargin, sheet.HoldWindDay, sheet.HoldCurrent, sheet.MotorPower, sheet.CruiseCurrent, sheet.BankEnergy, sheet.BankWeight, sheet.RangeCruise, sheet.WireDrop, sheet.WireVolts, sheet.WireAmpacity, sheet.WireThrustLoss, sheet.BreakerDistance, sheet.ShaftSubmerged, sheet.ChargerCurrent, sheet.ChargeTime, sheet.TrimBowSink}},
+		[]sheet.ID{sheet.LoadTotal, sheet.ThrustRule, sheet.ThrustWind, sheet.ThrustCurrent, sheet.ThrustNeed, sheet.ShaftNeed, sheet.MotorCurrent, sheet.RuntimeFull, sheet.RuntimeCruise, sheet.HoldWind, sheet.SpeedTop},
+		[]sheet.ID{sheet.LoadMargin, sheet.HoldWindDay, sheet.HoldCurrent, sheet.MotorPower, sheet.CruiseCurrent, sheet.BankEnergy, sheet.BankWeight, sheet.RangeCruise, sheet.WireDrop, sheet.WireVolts, sheet.WireAmpacity, sheet.WireThrustLoss, sheet.BreakerDistance, sheet.ShaftSubmerged, sheet.ChargerCurrent, sheet.ChargeTime, sheet.TrimBowSink}, true},
 	{"thrust",
 		[]sheet.ID{sheet.ThrustNeed, sheet.ThrustClass},
 		[]sheet.ID{sheet.LoadTotal, sheet.ThrustRule, sheet.ThrustWind, sheet.ThrustCurrent, sheet.SystemVoltage},
-		[]sheet.ID{sheet.HoldWind, sheet.HoldCurrent, sheet.SpeedTop}},
+		[]sheet.ID{sheet.HoldWind, sheet.HoldCurrent, sheet.SpeedTop}, false},
 	{"voltage",
 		[]sheet.ID{sheet.SystemVoltage, sheet.BankCount},
 		[]sheet.ID{sheet.ThrustNeed, sheet.ThrustClass, sheet.MotorCurrent},
-		[]sheet.ID{sheet.LoadTotal, sheet.ThrustRule, sheet.ThrustWind, sheet.WireGauge, sheet.BankWeight}},
+		[]sheet.ID{sheet.LoadTotal, sheet.ThrustRule, sheet.ThrustWind, sheet.WireGauge, sheet.BankWeight}, false},
 	{"shaft",
 		[]sheet.ID{sheet.ShaftClass, sheet.ShaftNeed},
 		[]sheet.ID{sheet.ShaftSubmerged},
-		[]sheet.ID{sheet.TrimBowSink}},
+		[]sheet.ID{sheet.TrimBowSink}, false},
 	{"bank",
 		[]sheet.ID{sheet.BankCount, sheet.BankCapacity, sheet.BankEnergy, sheet.BankWeight},
 		[]sheet.ID{sheet.SystemVoltage, sheet.MotorCurrent, sheet.CruiseCurrent, sheet.RuntimeCruise},
-		[]sheet.ID{sheet.RuntimeFull}},
+		[]sheet.ID{sheet.RuntimeFull}, false},
 	{"runtime",
 		[]sheet.ID{sheet.RuntimeCruise, sheet.RuntimeFull},
 		[]sheet.ID{sheet.BankCapacity, sheet.MotorCurrent, sheet.CruiseCurrent, sheet.RangeCruise},
-		[]sheet.ID{sheet.BankEnergy}},
+		[]sheet.ID{sheet.BankEnergy}, false},
 	{"wire",
 		[]sheet.ID{sheet.WireGauge, sheet.WireDrop, sheet.BreakerRating},
 		[]sheet.ID{sheet.MotorCurrent, sheet.WireAmpacity, sheet.WireThrustLoss},
-		[]sheet.ID{sheet.WireVolts, sheet.BreakerDistance}},
+		[]sheet.ID{sheet.WireVolts, sheet.BreakerDistance}, false},
 	{"breaker",
 		[]sheet.ID{sheet.BreakerRating, sheet.BreakerDistance},
 		[]sheet.ID{sheet.MotorCurrent, sheet.WireAmpacity},
-		[]sheet.ID{sheet.WireGauge}},
+		[]sheet.ID{sheet.WireGauge}, false},
 	{"charger",
 		[]sheet.ID{sheet.ChargerCurrent, sheet.ChargeTime},
 		[]sheet.ID{sheet.BankCapacity, sheet.BankCount},
-		nil},
+		nil, false},
 	{"hold",
 		[]sheet.ID{sheet.HoldWind, sheet.HoldWindDay, sheet.HoldCurrent},
 		[]sheet.ID{sheet.ThrustClass, sheet.RuntimeFull},
-		[]sheet.ID{sheet.ThrustNeed, sheet.ThrustWind}},
+		[]sheet.ID{sheet.ThrustNeed, sheet.ThrustWind}, false},
 	{"speed",
 		[]sheet.ID{sheet.SpeedTop},
 		[]sheet.ID{sheet.LoadTotal},
-		[]sheet.ID{sheet.ThrustNeed, sheet.ThrustClass}},
+		[]sheet.ID{sheet.ThrustNeed, sheet.ThrustClass}, false},
 	{"weight",
 		[]sheet.ID{sheet.BankWeight, sheet.LoadTotal},
 		[]sheet.ID{sheet.BankCount},
-		nil},
+		nil, false},
 	{"capacity",
 		[]sheet.ID{sheet.LoadMargin},
 		[]sheet.ID{sheet.LoadTotal, sheet.BankWeight, sheet.TrimBowSink},
-		nil},
-	{"cost", []sheet.ID{sheet.CostTotal, sheet.CostYearly}, []sheet.ID{sheet.ThrustClass, sheet.SystemVoltage, sheet.BankCount}, nil},
+		nil, false},
+	{"cost", []sheet.ID{sheet.CostTotal, sheet.CostYearly}, []sheet.ID{sheet.ThrustClass, sheet.SystemVoltage, sheet.BankCount}, nil, false},
 }
 
 // onlyRows keep a figure out unless the cell it is about was said.
@@ -99,19 +102,24 @@ func Wants(topics []string) []Wanted {
 			out[i].Decides = out[i].Decides || decides
 		}
 	}
-	for _, kind := range []int{0, 1, 2} {
+	for _, pass := range []func(r topicRow){
+		func(r topicRow) {
+			if r.told {
+				add(r.decides, false, true)
+			} else {
+				add(r.asked, true, false)
+			}
+		},
+		func(r topicRow) {
+			add(r.asked, true, false)
+			add(r.decides, false, true)
+		},
+		func(r topicRow) { add(r.also, false, false) },
+	} {
 		for _, t := range topics {
 			for _, r := range topicRows {
-				if r.topic != t {
-					continue
-				}
-				switch kind {
-				case 0:
-					add(r.asked, true, false)
-				case 1:
-					add(r.decides, false, true)
-				case 2:
-					add(r.also, false, false)
+				if r.topic == t {
+					pass(r)
 				}
 			}
 		}

@@ -47,7 +47,7 @@ type Offer struct {
 	Motor  stock.Motor
 	Judged []Judged
 	Rig    Rig
-	Sol    *sheet.Solution // the sheet solved for this motor
+	Sol    *sheet.Solution // the sheet solved for this motor; nil where a hard need fails
 }
 
 // Fits reports whether no hard need fails.
@@ -94,12 +94,11 @@ func Motors(b Boat, shelf *stock.Shelf) []Offer {
 	var out []Offer
 	for _, m := range shelf.Motors {
 		o := Offer{Motor: m}
-		o.Sol = b.Solve(m)
-		o.Rig = rig(b, o, shelf)
-		for _, r := range needRows {
-			if v, reason, applies := r.judge(b, o); applies {
-				o.Judged = append(o.Judged, Judged{Need: r.name, Verdict: v, Reason: reason, Hard: r.hard(b)})
-			}
+		o.judge(b, false)
+		if o.Fits() { // a rig is made up only for what could be sold
+			o.Sol = b.Solve(m)
+			o.Rig = rig(b, o, shelf)
+			o.judge(b, true)
 		}
 		out = append(out, o)
 	}
@@ -113,6 +112,19 @@ func Motors(b Boat, shelf *stock.Shelf) []Offer {
 			cmp.Compare(x.Motor.SKU, y.Motor.SKU))
 	})
 	return out
+}
+
+// judge holds the motor against the needs that a rig must be known for, or
+// against all the others.
+func (o *Offer) judge(b Boat, priced bool) {
+	for _, r := range needRows {
+		if r.priced != priced {
+			continue
+		}
+		if v, reason, applies := r.judge(b, *o); applies {
+			o.Judged = append(o.Judged, Judged{Need: r.name, Verdict: v, Reason: reason, Hard: r.hard(b)})
+		}
+	}
 }
 
 func (o Offer) failures() int {

@@ -11,9 +11,10 @@ import (
 
 // A needRow judges one need. applies is false where the boat has no such need.
 type needRow struct {
-	name  string
-	hard  func(b Boat) bool
-	judge func(b Boat, o Offer) (v Verdict, reason string, applies bool)
+	name   string
+	priced bool // judged once the rig is known
+	hard   func(b Boat) bool
+	judge  func(b Boat, o Offer) (v Verdict, reason string, applies bool)
 }
 
 // How far below a need still counts as tight: a twentieth of the thrust, an inch
@@ -37,7 +38,7 @@ func unlessWished(slots ...string) func(Boat) bool {
 }
 
 var needRows = []needRow{
-	{"thrust", must, func(b Boat, o Offer) (Verdict, string, bool) {
+	{"thrust", false, must, func(b Boat, o Offer) (Verdict, string, bool) {
 		if !b.Sol.Has(sheet.ThrustNeed) {
 			return Pass, "", false
 		}
@@ -51,7 +52,7 @@ var needRows = []needRow{
 		}
 		return Fail, "thrust short of " + b.show(sheet.ThrustNeed), true
 	}},
-	{"volts", must, func(b Boat, o Offer) (Verdict, string, bool) {
+	{"volts", false, must, func(b Boat, o Offer) (Verdict, string, bool) {
 		f, ok := b.Card.Get("motor.voltage")
 		if !ok || f.Value == nil {
 			return Pass, "", false
@@ -61,7 +62,7 @@ var needRows = []needRow{
 		}
 		return Pass, "", true
 	}},
-	{"shaft", must, func(b Boat, o Offer) (Verdict, string, bool) {
+	{"shaft", false, must, func(b Boat, o Offer) (Verdict, string, bool) {
 		if !b.Sol.Has(sheet.ShaftNeed) {
 			return Pass, "", false
 		}
@@ -78,7 +79,7 @@ var needRows = []needRow{
 		}
 		return Fail, "shaft short of " + b.show(sheet.ShaftNeed), true
 	}},
-	{"mount", must, func(b Boat, o Offer) (Verdict, string, bool) {
+	{"mount", false, must, func(b Boat, o Offer) (Verdict, string, bool) {
 		place := b.Sol.Word(sheet.MountPlace)
 		switch {
 		case place == "":
@@ -90,7 +91,7 @@ var needRows = []needRow{
 		}
 		return Fail, o.Motor.Mount + " mount", true
 	}},
-	{"control", unlessWished("motor.control", "want.remote"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"control", false, unlessWished("motor.control", "want.remote"), func(b Boat, o Offer) (Verdict, string, bool) {
 		want := text(b.Card, "motor.control")
 		if text(b.Card, "want.remote") == "true" {
 			want = "remote"
@@ -105,7 +106,7 @@ var needRows = []needRow{
 		}
 		return Fail, "no " + want, true
 	}},
-	{"speed control", unlessWished("motor.speeds"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"speed control", false, unlessWished("motor.speeds"), func(b Boat, o Offer) (Verdict, string, bool) {
 		want := text(b.Card, "motor.speeds")
 		if want == "" {
 			return Pass, "", false
@@ -115,7 +116,7 @@ var needRows = []needRow{
 		}
 		return Pass, "", true
 	}},
-	{"motor kind", unlessWished("motor.drive"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"motor kind", false, unlessWished("motor.drive"), func(b Boat, o Offer) (Verdict, string, bool) {
 		want := text(b.Card, "motor.drive")
 		if want == "" {
 			return Pass, "", false
@@ -125,7 +126,7 @@ var needRows = []needRow{
 		}
 		return Pass, "", true
 	}},
-	{"water", must, func(b Boat, o Offer) (Verdict, string, bool) {
+	{"water", false, must, func(b Boat, o Offer) (Verdict, string, bool) {
 		kind := text(b.Card, "water.kind")
 		if kind != "salt" && kind != "brackish" {
 			return Pass, "", false
@@ -135,7 +136,7 @@ var needRows = []needRow{
 		}
 		return Pass, "", true
 	}},
-	{"sonar", unlessWished("want.sonar-2d", "want.sonar-down", "want.sonar-side"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"sonar", false, unlessWished("want.sonar-2d", "want.sonar-down", "want.sonar-side"), func(b Boat, o Offer) (Verdict, string, bool) {
 		applies := false
 		for _, kind := range []string{"2d", "down", "side"} {
 			if text(b.Card, "want.sonar-"+kind) != "true" {
@@ -148,16 +149,16 @@ var needRows = []needRow{
 		}
 		return Pass, "", applies
 	}},
-	{"position hold", unlessWished("want.position-hold"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"position hold", false, unlessWished("want.position-hold"), func(b Boat, o Offer) (Verdict, string, bool) {
 		return wished(b, "want.position-hold", o.Motor.Hold, "no position hold")
 	}},
-	{"heading hold", unlessWished("want.heading-hold"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"heading hold", false, unlessWished("want.heading-hold"), func(b Boat, o Offer) (Verdict, string, bool) {
 		return wished(b, "want.heading-hold", o.Motor.Heading, "no heading hold")
 	}},
-	{"track following", unlessWished("want.track"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"track following", false, unlessWished("want.track"), func(b Boat, o Offer) (Verdict, string, bool) {
 		return wished(b, "want.track", o.Motor.Track, "no track following")
 	}},
-	{"weight", func(Boat) bool { return false }, func(b Boat, o Offer) (Verdict, string, bool) {
+	{"weight", false, func(Boat) bool { return false }, func(b Boat, o Offer) (Verdict, string, bool) {
 		light := slices.Contains([]string{"canoe", "kayak", "inflatable"}, b.Sol.Word(sheet.BoatHull))
 		if !light || o.Motor.Weight == 0 {
 			return Pass, "", false
@@ -167,7 +168,7 @@ var needRows = []needRow{
 		}
 		return Pass, "", true
 	}},
-	{"budget", unlessWished("money.budget"), func(b Boat, o Offer) (Verdict, string, bool) {
+	{"budget", true, unlessWished("money.budget"), func(b Boat, o Offer) (Verdict, string, bool) {
 		f, ok := b.Card.Get("money.budget")
 		if !ok {
 			return Pass, "", false

@@ -14,7 +14,13 @@ var batteryCues = []cue{
 	{name: "a case size beside batteries", slot: "battery.group", kind: read.Number, alone: true, weight: 8, when: caseSize},
 	{name: "number of batteries", slot: "battery.count", kind: read.Number, low: 1, high: 12, alone: true, weight: 7, when: countsBatteries},
 	{name: "reserve minutes", slot: "battery.reserve", kind: read.Duration, low: 0.3, high: 12, after: of("reserve minutes"), reachA: 2, before: of("reserve minutes"), reachB: 2, weight: 10},
+	{name: "minutes in reserve", slot: "battery.reserve", kind: read.Duration, low: 0.3, high: 12, alone: true, weight: 10, when: saysReserve},
 	{name: "reserve", slot: "battery.reserve", kind: read.Number, low: 20, high: 600, after: of("reserve minutes"), reachA: 1, before: of("reserve minutes"), reachB: 1, weight: 10},
+}
+
+// saysReserve accepts "105 reserve minutes", read as one measure.
+func saysReserve(l *line, m int) bool {
+	return containsWord(lowerASCII(l.r.Measures[m].Said), "reserve")
 }
 
 // caseSizes are the usual sizes that a number alone may name.
@@ -45,7 +51,7 @@ func countsBatteries(l *line, m int) bool {
 	if me.Value == nil || *me.Value != float64(int(*me.Value)) {
 		return false
 	}
-	for k, i := 0, l.at[m]+1; i < len(l.terms) && k < 3; i, k = i+1, k+1 {
+	for k, i := 0, l.at[m]+1; i < len(l.terms) && k < 5; i, k = i+1, k+1 {
 		t := &l.terms[i]
 		switch {
 		case t.mark != 0 || t.id == idAnd || t.id == idWith || t.id == words.Of("bank"):

@@ -84,7 +84,7 @@ func (l *line) outOfBounds(out *Outcome) {
 			if which.slot == "motor.thrust" {
 				lo, hi = lo*9.80665, hi*9.80665
 			}
-			if row.slot == which.slot && (hi < row.low || lo > row.high) {
+			if row.slot == which.slot && lo > row.high {
 				l.complain(out, "out-of-range", row.slot, me.Said, me.Start, me.End, "\""+me.Said+"\" cannot be right: "+row.what+"; say it again")
 			}
 		}

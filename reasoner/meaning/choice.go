@@ -262,9 +262,13 @@ func (l *line) numberChoices() {
 				continue
 			}
 		}
-		if prev >= 0 && l.orBefore(l.at[prev], l.at[m]) {
-			if over := l.choiceOver(prev, m); over != "" {
-				l.asideNumbers(over, prev, m)
+		for back := m - 1; prev >= 0 && back >= 0 && back >= m-4; back-- {
+			if l.r.Measures[back].As != "" || l.used[back] && l.reason[back] != "one of a choice" || !l.orBefore(l.at[back], l.at[m]) {
+				continue
+			}
+			if over := l.choiceOver(back, m); over != "" {
+				l.asideNumbers(over, back, m)
+				break
 			}
 		}
 		prev = m
@@ -307,11 +311,11 @@ func (l *line) choiceOver(a, b int) string {
 	switch {
 	case x.Kind == read.Gauge || y.Kind == read.Gauge:
 		return "wire.gauge"
-	case tube(x) && tube(y) && (l.any(of("shaft", "deck", "waterline", "too long", "too short")) || l.askedLast(Shaft)) && !l.hasKind(read.Voltage):
+	case tube(x) && tube(y) && (l.any(shaftPlaces) || l.askedLast(Shaft)) && !l.hasKind(read.Voltage):
 		return "motor.shaft"
 	case volts(x) && volts(y) && (!bothBare || !l.has.holds(words.Of("shaft"))):
 		return "motor.voltage"
-	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.any(of("thrust", "motor", "trolling motor", "enough"))):
+	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.any(of("thrust", "motor", "trolling motor", "enough", "bigger"))):
 		return "motor.thrust"
 	case x.Kind == read.Charge && y.Kind == read.Charge:
 		return "battery.capacity"
@@ -324,6 +328,8 @@ func (l *line) choiceOver(a, b int) string {
 	}
 	return ""
 }
+
+var shaftPlaces = of("shaft", "deck", "waterline", "too long", "too short", "bow", "transom", "mounting surface", "gunwale", "bow mount", "transom mount")
 
 func (l *line) articleBefore(i int) bool {
 	switch l.text(i - 1) {
@@ -347,10 +353,18 @@ func (l *line) asideNumbers(over string, ms ...int) {
 func (l *line) comparisons() {
 	for m := range l.r.Measures {
 		me := &l.r.Measures[m]
-		if l.used[m] || me.Value == nil {
+		if l.used[m] {
 			continue
 		}
 		i := l.at[m]
+		if me.Value == nil {
+			// "need more than 45 lb?" asks; it does not say what the motor has.
+			if me.Low != nil && me.High == nil && (me.Kind == read.Mass || me.Kind == read.Force) && thrustSize(l, m) && me.Bare <= 130 && l.questionish() && !l.any(ofWeights) {
+				l.used[m], l.reason[m] = true, "only compared with"
+				l.compare, l.over = append(l.compare, me.Said), "motor.thrust"
+			}
+			continue
+		}
 		for k := i - 1; k >= 0 && k >= i-3; k-- {
 			t := &l.terms[k]
 			if t.id == words.Of("than") || t.text == "then" && k > 0 && l.terms[k-1].id == words.Of("bigger") ||
@@ -366,6 +380,8 @@ func (l *line) comparisons() {
 		}
 	}
 }
+
+var ofWeights = of("gear", "each", "battery", "weighs")
 
 var comparedTo = map[string]bool{"upgrade from": true, "upgrading from": true, "coming from": true, "replacing": true, "replaced": true, "replaces": true, "replace": true}
 

@@ -75,7 +75,7 @@ func (l *line) look(at int, v *view) {
 			if t.mark == '.' || t.mark == '?' {
 				break
 			}
-			if t.id >= 0 && !t.possessive {
+			if t.id >= 0 {
 				v.store[n] = seen{t.id, cost}
 				n++
 			}
@@ -116,12 +116,20 @@ func (l *line) measures() {
 	var store [64]bid
 	bids := store[:0]
 	var v view
+	mends := l.corrects()
 	for m := range l.r.Measures {
 		if l.used[m] || l.r.Measures[m].As != "" {
 			continue
 		}
 		l.look(l.at[m], &v)
+		from := len(bids)
 		bids = l.bidsFor(m, &v, bids)
+		if mends && (len(bids) == from || bids[from].c.weight <= 4) {
+			if slot, ok := l.correction(m); ok {
+				l.mend(m, slot)
+				bids = bids[:from]
+			}
+		}
 	}
 	l.award(bids)
 }
@@ -285,9 +293,23 @@ func (l *line) take(m int, c *cue) {
 	if c.slot == "motor.thrust" && c.kind == read.Mass {
 		v = thrustOf(v)
 	}
+	if c.slot == "battery.reserve" {
+		v = inSeconds(v, me.Kind)
+	}
 	l.used[m] = true
 	l.put(card.Fact{Slot: c.slot, Value: v.value, Low: v.low, High: v.high, Unit: unitOf[c.slot],
 		Said: l.said(me.Start, me.End), Row: c.name, About: me.About, Bare: me.Kind == read.Number && unitOf[c.slot] != "1"})
+}
+
+// inSeconds turns hours, or minutes said as a bare number, into seconds.
+func inSeconds(v quantity, k read.Kind) quantity {
+	by := 3600.0
+	if k == read.Number {
+		by = 60
+	}
+	f := card.Fact{Value: v.value, Low: v.low, High: v.high}
+	scaleFact(&f, by)
+	return quantity{f.Value, f.Low, f.High}
 }
 
 // put notes a fact of this turn.

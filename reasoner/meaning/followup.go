@@ -202,6 +202,16 @@ func (l *line) correction(m int) (slot string, ok bool) {
 	return best.slot, best.slot != "" && best.score > 0
 }
 
+// mend puts a corrected number in the slot that it mends.
+func (l *line) mend(m int, slot string) {
+	me := &l.r.Measures[m]
+	unit, _ := l.unitFor(me, slot)
+	v := l.convertTo(me, unit)
+	l.used[m] = true
+	l.put(card.Fact{Slot: slot, Value: v.value, Low: v.low, High: v.high, Unit: unitOf[slot], Said: l.said(me.Start, me.End),
+		Row: "a number put right", About: me.About, Bare: me.Kind == read.Number})
+}
+
 func (l *line) hasText(w string) bool {
 	for i := range l.terms {
 		if l.terms[i].text == w {

@@ -145,6 +145,9 @@ func (l *line) askedLast(ts ...Topic) bool {
 	return false
 }
 
+// jonWidths are the usual bottom widths of jon boats in inches.
+var jonWidths = map[int]bool{32: true, 36: true, 42: true, 44: true, 46: true, 48: true, 50: true, 52: true, 54: true, 56: true, 60: true, 62: true, 68: true, 70: true, 72: true}
+
 // jonCode reads "1648": 16 feet long and 48 inches wide, for a boat that is said
 // to be a jon or such.
 func (l *line) jonCode() {
@@ -162,7 +165,7 @@ func (l *line) jonCode() {
 		_, _, after := l.near(i, 1, hulls.with(kinds(words.Material), of("boat")), 1)
 		_, _, before := l.near(i, -1, hulls.with(kinds(words.Material), of("boat")), 1)
 		_, _, loaded := l.near(i, 1, of("loaded", "dry"), 0)
-		if !after && !before || loaded || me.As == "model-year" && long > 18 && !l.has.holds(words.Of("jon")) {
+		if !after && !before && !(l.articleBefore(i) && jonWidths[wide]) || loaded || me.As == "model-year" && long > 18 && !l.has.holds(words.Of("jon")) {
 			continue
 		}
 		l.used[m] = true

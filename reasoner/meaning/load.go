@@ -15,7 +15,7 @@ var weightCues = []cue{
 	{name: "dry, weight", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("dry"), reachB: 3, weight: 8, never: of("loaded")},
 	{name: "boat and motor together", slot: "load.dry", kind: read.Mass, bare: "lb", low: 60, high: 12000, before: of("boat and motor"), reachB: 2, after: of("boat and motor"), reachA: 1, weight: 8},
 	{name: "the boat weighs", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("weighs"), reachB: 1, weight: 5, when: boatWeighs},
-	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat"), reachB: 0, weight: 4, when: isWeight},
+	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat").with(hulls), reachB: 0, weight: 4, when: isWeight},
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
 	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 130, high: 12000, alone: true, weight: 2, when: not(battery)},
 
@@ -24,11 +24,14 @@ var weightCues = []cue{
 	{name: "gear, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("gear"), reachB: 2, weight: 7, never: of("loaded", "dry")},
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
+	{name: "motor, weight, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, before: of("motor"), reachB: 0, weight: 6, need: of("capacity plate")},
+	{name: "people together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 3, weight: 9, when: together},
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
 
 	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
-	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("person", "us", "both of us", "child"), reachB: 1, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
+	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
+	{name: "i am a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, alone: true, weight: 6, when: iAm},
 	{name: "weight, then people", slot: "people.each", kind: read.Mass, low: 30, high: 230, after: of("person"), reachA: 0, weight: 8, never: of("loaded")},
 
 	{name: "a battery's weight", slot: "", kind: read.Mass, bare: "", after: of("battery", "bank"), reachA: 0, weight: 8},
@@ -96,7 +99,7 @@ func (l *line) subject(m int, s set) bool {
 
 func isWeight(l *line, m int) bool {
 	w := l.text(l.at[m] - 1)
-	return (w == "is" || w == "s" || w == "at" || w == "itself") && heavierThanAMotor(l, m)
+	return w == "is" || w == "itself" || w == "weighs"
 }
 
 // heavierThanAMotor keeps the thrust of a motor from being a boat's weight.
@@ -114,7 +117,38 @@ func engineWeighs(l *line, m int) bool {
 // eachOrGroup accepts a weight right behind the people. Whether it is each
 // person's or all of theirs together is settled in people.go.
 func eachOrGroup(l *line, m int) bool {
-	return l.terms[l.at[m]-1].mark == 0 || l.r.Measures[m].Kind == read.Mass
+	me := &l.r.Measures[m]
+	return me.Value != nil || me.Low != nil && me.High != nil
+}
+
+// together accepts "three of us total 600", "the two of us go 390".
+func together(l *line, m int) bool {
+	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-3; k-- {
+		switch l.text(k) {
+		case "total", "together", "combined", "go", "totaling", "totalling", "altogether":
+			return l.setSlots["people.count"]
+		}
+		if l.terms[k].mark != 0 {
+			return false
+		}
+	}
+	return false
+}
+
+// iAm accepts "im 220", "im 5 foot 10 and 220 lbs".
+func iAm(l *line, m int) bool {
+	i := l.at[m]
+	s := l.segment(i)
+	return (l.text(s) == "im" || l.id(s) == words.Of("me") && l.text(s+1) == "am") && i-s <= 5 && (l.r.Measures[m].Kind == read.Mass || i-s == 1)
+}
+
+// segment is the first term of the stretch between pauses in which a term
+// stands.
+func (l *line) segment(i int) int {
+	for i > 0 && l.terms[i-1].mark == 0 {
+		i--
+	}
+	return i
 }
 
 func personWeighs(l *line, m int) bool {

@@ -12,20 +12,21 @@ var motorCues = []cue{
 	{name: "pounds of thrust", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, after: of("thrust"), reachA: 1, weight: 9, when: thrustSize},
 	{name: "thrust of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, before: of("thrust"), reachB: 1, weight: 7, when: thrustSize},
 	{name: "pounds beside volts", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 7, when: besideVolts},
-	{name: "so many pound motor", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, after: of("motor", "trolling motor", "bow mount", "transom mount", "brushless", "brushed"), reachA: 1, weight: 8, when: thrustSize},
+	{name: "so many pound motor", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, after: of("motor", "trolling motor", "bow mount", "transom mount", "brushless", "brushed", "variable speed", "five speed"), reachA: 1, before: of("brushless", "brushed", "variable speed", "five speed"), reachB: 1, weight: 8, when: thrustSize},
+	{name: "pounds in talk of batteries", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, alone: true, weight: 3, when: ratingBesideBank},
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
 	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough"), reachA: 2, weight: 6, when: thrustSize},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
 	{name: "pounds on a boat", slot: "motor.thrust", kind: read.Mass, low: 8, high: 59, alone: true, weight: 3, when: ratingOnBoat},
 
 	{name: "volts", slot: "motor.voltage", kind: read.Voltage, low: 12, high: 48, alone: true, weight: 6, when: nominalVolts},
-	{name: "each battery's volts", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 48, after: of("battery", "lithium", "agm", "flooded"), reachA: 1, weight: 8, when: voltsEach},
+	{name: "each battery's volts", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 48, alone: true, weight: 8, when: voltsEach},
 	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 8.5, alone: true, weight: 7, when: nominalBattery},
 	{name: "on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 3, when: bareVolts},
 	{name: "a meter reading", slot: "", kind: read.Voltage, alone: true, weight: 4, when: not(anyVolts)},
 
 	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
-	{name: "charger's amps", slot: "charger.current", kind: read.Current, bare: "A", low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
+	{name: "charger's amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
 	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge"), reachB: 2, after: of("charge"), reachA: 1, weight: 7},
 	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.2, high: 300, alone: true, weight: 5},
 	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
@@ -108,6 +109,12 @@ func ratingOnBoat(l *line, m int) bool {
 		return true
 	}
 	return false
+}
+
+// ratingBesideBank accepts pounds where volts, amp-hours or a throttle are the
+// talk and no boat is.
+func ratingBesideBank(l *line, m int) bool {
+	return thrustSize(l, m) && !l.any(hulls) && (l.hasKind(read.Voltage) || l.hasKind(read.Charge) || l.any(of("throttle", "full throttle", "group size")) || l.hasKind(read.Group))
 }
 
 var nominal = map[float64]bool{12: true, 16: true, 24: true, 36: true, 48: true}

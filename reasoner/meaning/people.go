@@ -57,7 +57,7 @@ func (l *line) people() {
 		if l.setSlots["people.count"] {
 			continue
 		}
-		if _, _, plate := l.near(i, -1, of("capacity plate"), 4); plate && n > 0 && l.id(to) == idPerson {
+		if l.roomFor(i, to) {
 			l.useNumbers(i, to, "persons on a plate")
 			i = to
 			continue
@@ -74,6 +74,28 @@ func (l *line) people() {
 		i = to
 	}
 }
+
+// roomFor tells that a number of people is what a boat may take, not who is
+// aboard: "10 people max", "plate says 6 persons".
+func (l *line) roomFor(i, to int) bool {
+	if l.id(to) != idPerson {
+		return false
+	}
+	if _, _, plate := l.near(i, -1, ofPlate, 4); plate {
+		return true
+	}
+	switch l.text(to + 1) {
+	case "max", "maximum", "capacity", "limit", "or", "plate":
+		return true
+	}
+	switch l.text(i - 1) {
+	case "seats", "sleeps", "holds", "fits":
+		return true
+	}
+	return false
+}
+
+var ofPlate = of("capacity plate")
 
 func (l *line) useNumbers(from, to int, why string) {
 	for k := from; k <= to; k++ {
@@ -253,10 +275,7 @@ func (l *line) noun(i, room int) (at int, ok bool) {
 		t := &l.terms[j]
 		switch {
 		case t.id == idPerson || t.id == idChild || t.id == idCompanion:
-			if t.possessive || l.saysNext(j) && l.terms[j].text != "people" {
-				return 0, false
-			}
-			return j, true
+			return j, !t.possessive
 		case t.id == idUs && j > i && l.text(j-1) == "of":
 			return j, true
 		case t.mark != 0 || t.id == idAnd || t.id == idWith:
@@ -322,7 +341,7 @@ func (l *line) smallNumber(i int) float64 {
 // theirs: "two guys 380" are 190 lb each, "3 of us at 210" are 210 each.
 func (l *line) shareWeight() {
 	f, ok := l.fact("people.each")
-	if !ok || f.Row != "people at a weight" || f.Value == nil {
+	if !ok || f.Row != "people at a weight" && f.Row != "people together" || f.Value == nil {
 		return
 	}
 	count, known := l.fact("people.count")
@@ -332,7 +351,7 @@ func (l *line) shareWeight() {
 	const least, most = 45.0, 145.0 // kg: the lightest and heaviest grown person taken as such
 	share := *f.Value / *count.Value
 	at := strings.Contains(l.betweenText(count.Said, f.Said), " at ")
-	if !at && share >= least && *f.Value > 1.0*most*0.9 {
+	if f.Row == "people together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
 		scaleFact(f, 1 / *count.Value)
 		f.Row = "weight of a group, shared"
 	}

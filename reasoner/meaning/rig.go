@@ -5,6 +5,7 @@ import (
 
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
 )
 
 // Words that are facts by themselves, a table for each thing that they tell.
@@ -195,6 +196,9 @@ func glassBoat(l *line, at int) bool {
 	if prev >= 0 && prev.Kind() == words.Hull {
 		return true
 	}
+	if at > 0 && l.terms[at-1].mark == ',' && l.endsAt(at) {
+		return true
+	}
 	return at > 0 && l.terms[at-1].measure >= 0 && unitOfKind(l, l.terms[at-1].measure) == "m"
 }
 
@@ -241,7 +245,10 @@ var (
 
 // electricTiller leaves out the gas outboard's tiller.
 func electricTiller(l *line, at int) bool {
-	if n := l.id(at + 1); n == words.Of("outboard") || n == idHorsepower {
+	if n := l.id(at + 1); n == words.Of("outboard") || n == idHorsepower || n == words.Of("boat") || n >= 0 && n.Kind() == words.Hull {
+		return false
+	}
+	if at > 0 && l.terms[at-1].measure >= 0 && l.r.Measures[l.terms[at-1].measure].Kind == read.Number {
 		return false
 	}
 	_, _, ok := l.near(at, -1, ofEngine, 2)

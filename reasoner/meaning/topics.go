@@ -148,7 +148,7 @@ var topicRows = []topicRow{
 	{name: "thrust cost of a wire", topic: Wire, texts: []string{"costing me in thrust"}},
 	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "what do i need", "what would you put", "what should i", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit"}, when: func(l *line) bool { return true }},
 	{name: "fault told", topic: Fault, when: faultTold},
-	{name: "concept asked", topic: Concept, texts: []string{"whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}},
+	{name: "concept asked", topic: Concept, texts: []string{"whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}, when: func(l *line) bool { return !l.anyBound() || l.saysText("difference") }},
 	{name: "what is that", topic: Concept, when: whatIs},
 }
 

@@ -281,3 +281,71 @@ func (l *line) profile() {
 		}
 	}
 }
+
+// worded binds quantities that are said without a number: full throttle, a day
+// on the water, a pair of batteries, a round trip.
+func (l *line) worded() {
+	if run, ok := l.fact("wire.run"); ok && l.has.holds(words.Of("round trip")) && !l.has.holds(words.Of("one way")) {
+		scaleFact(run, 0.5)
+		run.Row = "round trip, halved"
+	}
+	if run, ok := l.fact("wire.run"); ok && run.Value == nil && (run.Low == nil || run.High == nil) {
+		// "over 22 ft" of wire is 22 ft.
+		lo, _ := ends(quantity{nil, run.Low, run.High})
+		run.Value, run.Low, run.High = num(lo), nil, nil
+	}
+	for i := range l.terms {
+		t := &l.terms[i]
+		if t.id < 0 || l.negated[i] {
+			continue
+		}
+		for _, row := range wordedRows {
+			if words.Of(row.word) != t.id || l.setSlots[row.slot] || row.when != nil && !row.when(l, i) {
+				continue
+			}
+			f := card.Fact{Slot: row.slot, Value: num(row.value), Unit: unitOf[row.slot], Said: l.said(t.start, t.end), Row: row.name}
+			if row.low != row.high {
+				f.Low, f.High = num(row.low), num(row.high)
+			}
+			l.put(f)
+		}
+	}
+}
+
+// A wordedRow is a number that a word stands for.
+type wordedRow struct {
+	name, word, slot string
+	value, low, high float64
+	when             func(l *line, at int) bool
+}
+
+// A day on the water is 6 to 10 hours: common practice, no published source.
+var wordedRows = []wordedRow{
+	{"full throttle", "full throttle", "use.throttle", 1, 1, 1, running},
+	{"a day on the water", "all day", "use.hours", 8, 6, 10, nil},
+	{"half a day", "half day", "use.hours", 4, 3, 5, nil},
+	{"a pair of batteries", "pair", "battery.count", 2, 2, 2, pairOfBatteries},
+	{"two motors", "two motors", "motor.count", 2, 2, 2, nil},
+}
+
+// running leaves out "runs only on high": a fault, not a use.
+func running(l *line, at int) bool { return !l.faulty() }
+
+// pairOfBatteries accepts "pair of 31 agms", "a couple of 100 ah batteries".
+func pairOfBatteries(l *line, at int) bool {
+	for k := at + 1; k <= at+4 && k < len(l.terms); k++ {
+		t := &l.terms[k]
+		switch {
+		case t.id == words.Of("battery") || t.id == words.Of("deep cycle") || t.id == idGroup || t.id == idAmpHour || t.id >= 0 && chemistries[t.id]:
+			return true
+		case t.measure >= 0:
+			if k := l.r.Measures[t.measure].Kind; k == read.Voltage || k == read.Number {
+				continue
+			}
+			return false
+		case t.mark != 0 || t.id >= 0:
+			return false
+		}
+	}
+	return false
+}

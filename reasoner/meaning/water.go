@@ -13,18 +13,27 @@ var (
 
 // waterCues tells what a number says of wind and water.
 var waterCues = []cue{
-	{name: "wind of a speed", slot: "wind.speed", kind: read.Speed, bare: "mph", low: 0, high: 90, before: windWords, reachB: 3, after: windWords, reachA: 2, weight: 9, never: of("current", "tide", "trolling", "depth"), when: not(inGusts)},
+	{name: "wind of a speed", slot: "wind.speed", kind: read.Speed, bare: "mph", low: 0, high: 90, before: windWords, reachB: 3, after: windWords, reachA: 2, weight: 9, never: of("current", "tide", "trolling", "depth"), when: steadyWind},
 	{name: "gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, before: of("gust"), reachB: 1, after: of("gust"), reachA: 0, weight: 10},
 	{name: "hold in a speed", slot: "wind.speed", kind: read.Speed, low: 3, high: 45, before: of("hold", "position hold"), reachB: 4, weight: 5},
 	{name: "a speed only wind has", slot: "wind.speed", kind: read.Speed, low: 4.4, high: 45, alone: true, weight: 3, never: of("doing", "trolling", "outboard", "run")},
 	{name: "current of a speed", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0, high: 6, before: currentWords, reachB: 3, after: currentWords, reachA: 2, weight: 9, never: of("wind")},
 	{name: "river of a speed", slot: "current.speed", kind: read.Speed, bare: "", low: 0, high: 6, before: of("river"), reachB: 3, after: of("river"), reachA: 2, weight: 7, never: of("wind")},
 
-	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 2, weight: 9, when: waveSize},
+	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 3, weight: 9, when: waveSize},
 	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
 	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
 	{name: "down so far", slot: "water.depth", kind: read.Length, low: 1, high: 300, alone: true, weight: 5, when: downThere},
 	{name: "lake so deep", slot: "water.depth", kind: read.Length, low: 0.5, high: 300, after: waterBody, reachA: 0, weight: 8, never: of("wave", "shaft")},
+}
+
+// steadyWind leaves out the gusts' number, and "a 70" that is a motor.
+func steadyWind(l *line, m int) bool {
+	me, i := &l.r.Measures[m], l.at[m]
+	if me.Kind == read.Number && l.articleBefore(i) && me.Value != nil && !windWords.holds(l.id(i+1)) {
+		return false
+	}
+	return !inGusts(l, m)
 }
 
 // inGusts tells that the number is the gusts', not the steady wind's.

@@ -5,7 +5,7 @@ import (
 	"heronlake.example/ask/reasoner/read"
 )
 
-var wireTalk = of("wire", "gauge", "jumper", "voltage drop")
+var wireTalk = of("wire", "gauge", "jumper", "voltage drop", "one way", "round trip")
 
 // wiringCues tells what a number says of the wire.
 var wiringCues = []cue{

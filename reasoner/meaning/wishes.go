@@ -183,6 +183,9 @@ func (l *line) findNegated() {
 			continue
 		}
 		room := 5
+		if verbDenied[l.terms[i].text] {
+			room = 2
+		}
 		for k := i + 1; k < len(l.terms) && room > 0; k++ {
 			t := &l.terms[k]
 			if t.mark == '.' || t.mark == '?' || t.mark == ',' && !l.listGoesOn(k) || t.text == "but" || t.id == idMust || t.id == idWith {
@@ -198,6 +201,10 @@ func (l *line) findNegated() {
 		}
 	}
 }
+
+// verbDenied are the negations that cover little more than their verb: "my 80
+// wont hold in wind on a bay boat".
+var verbDenied = map[string]bool{"wont": true, "cant": true, "doesnt": true, "didnt": true, "couldnt": true, "isnt": true, "aint": true, "cannot": true, "wasnt": true, "arent": true, "hasnt": true, "havent": true, "wouldnt": true, "never": true}
 
 // listGoesOn tells that a pause only separates a list: "no gps, remote or
 // sonar".

@@ -45,8 +45,12 @@ func (p *parser) single(i int) (quantity, bool) {
 				return q, true
 			}
 		}
-		if v, ok := caseNames[p.word(i)]; ok {
-			return quantity{from: i, to: i + 1, kind: Group, si: "1", spoken: p.word(i), bare: v, value: v, hasValue: true, rule: "battery case by name"}, true
+		if e.role&caseName != 0 {
+			v, spoken := caseNames[p.word(i)], p.word(i)
+			if caseSize(v) {
+				spoken = "group"
+			}
+			return quantity{from: i, to: i + 1, kind: Group, si: "1", spoken: spoken, bare: v, value: v, hasValue: true, rule: "battery case by name"}, true
 		}
 	}
 	n, ok := p.number(i)
@@ -222,7 +226,7 @@ func (p *parser) sizeEnds(j int) bool {
 func (p *parser) bareFollows(q *quantity, n *num, last *unitRow, sep string) bool {
 	j := n.to
 	glued := p.glued(n.from) && p.glued(n.from-1)
-	if w := p.word(j); w == "/" || w == ":" || w == "-" && p.glued(j) || w == "x" || w == "to" && p.startsNumber(j+1) || p.role(j)&(countNoun|throttleWord) != 0 || p.isMeridiem(j) {
+	if w := p.word(j); w == "/" || w == ":" || w == "-" && p.glued(j) || w == "x" || w == "to" && p.startsNumber(j+1) || p.role(j)&(countNoun|throttleWord) != 0 && !(w == "guy" && n.value > 1) || p.isMeridiem(j) {
 		return false
 	}
 	if p.isFigures(n.from) && p.lex[n.from].look&leadingZero != 0 && last.kind != Duration {
@@ -271,6 +275,12 @@ func (p *parser) tail(q *quantity, last *unitRow) {
 	switch last.kind {
 	case Length, Mass, Duration, Volume, Speed:
 	default:
+		return
+	}
+	if p.glued(q.to) && p.lex[q.to].class == fractionToken {
+		q.bare += p.lex[q.to].value // 19"½
+		q.value = last.toSI(q.bare)
+		q.to++
 		return
 	}
 	switch p.word(q.to) {
@@ -482,6 +492,10 @@ func (p *parser) opener(i int) string {
 // in q.
 func (p *parser) rangeOf(q, r *quantity, word string, hyphen bool, opener string) bool {
 	lo, hi := *q, *r
+	if s := hi.n.scale; s > 1 && lo.unit == nil && lo.kind == Number && lo.n.scale == 0 && lo.bare >= 1 && lo.bare < hi.bare/s {
+		lo.bare *= s // "12 to 14 hundred"
+		lo.value = lo.bare
+	}
 	switch {
 	case lo.unit == nil && lo.kind == Number && hi.unit != nil: // 15-20 mph
 		if p.counts(&lo, &hi, hyphen) {
@@ -549,7 +563,10 @@ func (p *parser) rangeOf(q, r *quantity, word string, hyphen bool, opener string
 // "2-12v batteries" are two of twelve volts.
 func (p *parser) counts(lo, hi *quantity, hyphen bool) bool {
 	switch hi.kind {
-	case Voltage, Charge, Group, Gauge:
+	case Voltage:
+		// No voltage of a system is said as a range; "4-6 volt" counts batteries.
+		return integer(lo.bare) && lo.bare <= 8 && (hi.bare == 6 || hi.bare == 8 || math.Mod(hi.bare, 12) == 0) && hyphen || lo.bare > hi.bare
+	case Charge, Group, Gauge:
 		return hyphen && integer(lo.bare) && lo.bare <= 8 && hi.bare >= 4*lo.bare || lo.bare > hi.bare
 	}
 	return lo.bare > hi.bare && hyphen
@@ -616,7 +633,7 @@ func (p *parser) numberSign(i int) (quantity, bool) {
 }
 
 // caseNames are battery cases that go by letters and a figure.
-var caseNames = map[string]float64{"gc2": 2, "gc8": 8, "gc12": 12}
+var caseNames = map[string]float64{"gc2": 2, "gc8": 8, "gc12": 12, "g24": 24, "g27": 27, "g29": 29, "g31": 31}
 
 // group reads "group 27", "grp 31s", "group size 24M": a battery's case size.
 func (p *parser) group(i int) (quantity, bool) {

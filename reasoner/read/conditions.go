@@ -29,12 +29,24 @@ func inchNotPreposition(p *parser, n num, from, to int) bool {
 		if p.lex[to].class == wordToken || n.words {
 			return false
 		}
+		// One look ahead is enough; the number there may have an "in" of its
+		// own, and so on to the end of the text.
+		if p.ahead {
+			return true
+		}
+		p.ahead = true
+		defer func() { p.ahead = false }()
 		next, ok := p.number(to)
 		if !ok {
 			return true
 		}
 		u, _ := p.unitWord(&next, next.to)
 		return u != nil && u.kind != Duration && u.kind != Voltage
+	}
+	if p.word(to) == "and" {
+		if _, _, ok := p.shareAt(to + 1); ok {
+			return true // "20 in and a half"
+		}
 	}
 	return p.role(to)&afterPreposition == 0
 }
@@ -70,17 +82,14 @@ func poundSign(p *parser, n num, from, to int) bool {
 	return !(to < len(p.tok) && p.glued(to) && p.lex[to].class == digitsToken)
 }
 
-// notKeys: "2 keys" are keys.
-func notKeys(p *parser, n num, from, to int) bool { return p.word(from) != "keys" }
-
 // stoneNotStreet: "14 st" is stone; "5 St." a street only in an address.
 func stoneNotStreet(p *parser, n num, from, to int) bool {
 	return p.word(from) != "st" || n.from == 0 || p.word(n.from-1) != "-"
 }
 
-// gramNotGauge: "6g wire" is a gauge.
+// gramNotGauge: "6g wire" is a gauge, "15g25" a wind with gusts.
 func gramNotGauge(p *parser, n num, from, to int) bool {
-	return p.word(from) != "g" || p.role(to)&wireWord == 0
+	return !p.glueWord(to) && p.word(from) != "g" || p.role(to)&wireWord == 0
 }
 
 // capitalLetter: "200 N" is newtons, a small n is short for "and".
@@ -98,19 +107,14 @@ func secondNotPlural(p *parser, n num, from, to int) bool {
 	return !p.upper(from) && (!p.glued(from) || n.broken)
 }
 
-// notAge: "two year old" is an age.
-func notAge(p *parser, n num, from, to int) bool {
-	return p.word(to) != "old" && !(p.word(to) == "-" && p.word(to+1) == "old")
-}
-
 // celsiusLetter: "30 C", "-10c"; not "14.7C/", not a part number.
 func celsiusLetter(p *parser, n num, from, to int) bool {
 	return (p.glued(from) || p.upper(from)) && p.word(to) != "/" && math.Abs(n.value) <= 150 && !p.glueWord(to)
 }
 
-// fahrenheitLetter: "70 F", "98.6f".
+// fahrenheitLetter: "70 F", "98.6f", "70 f" where the talk stops.
 func fahrenheitLetter(p *parser, n num, from, to int) bool {
-	return (p.glued(from) || p.upper(from)) && math.Abs(n.value) <= 250 && !p.glueWord(to)
+	return (p.glued(from) || p.upper(from) || p.closes(to)) && math.Abs(n.value) <= 250 && !p.glueWord(to)
 }
 
 // kelvinLetter: a K is a thousand unless the talk is of temperatures.

@@ -16,6 +16,11 @@ func (p *parser) distractor(i int) (quantity, bool) {
 			return other("date", i, to, v)
 		}
 		if to, ok := p.clock(i); ok {
+			if u, end := p.unitWord(&num{from: i, to: to, value: v}, to); u != nil && u.spoken == "h" && to == i+3 {
+				// "2:30 hours" is how long, not when.
+				hours := v + p.lex[i+2].value/60
+				return quantity{from: i, to: end, kind: Duration, si: u.si, spoken: u.spoken, unit: u, bare: hours, value: u.toSI(hours), hasValue: true, rule: "hours and minutes"}, true
+			}
 			return other("clock-time", i, to, v)
 		}
 		if p.glued(i+1) && p.ordinalEnding(i+1, v) {
@@ -30,12 +35,16 @@ func (p *parser) distractor(i int) (quantity, bool) {
 		}
 	case p.word(i) == "'" && !p.gluedToWord(i) && p.isFigures(i+1) && p.glued(i+1) && p.lex[i+1].whole == 2 && p.lex[i+1].look&decimal == 0 && p.word(i+2) != "'":
 		v := p.lex[i+1].value
-		if u, _ := p.unit(&num{from: i + 1, to: i + 2, value: v}, i+2); u == nil && !(p.word(i+2) == "s" && p.glued(i+2)) {
+		if u, _ := p.unit(&num{from: i + 1, to: i + 2, value: v}, i+2); u == nil {
+			to := i + 2
+			if p.word(to) == "s" && p.glued(to) {
+				to++ // "an '80s boat"
+			}
 			century := 1900.0
 			if v <= 35 {
 				century = 2000
 			}
-			return other("model-year", i, i+2, century+v)
+			return other("model-year", i, to, century+v)
 		}
 	case p.lex[i].class == wordToken:
 		if p.role(i)&monthWord != 0 {
@@ -82,7 +91,7 @@ func (p *parser) phone(i int) (to int, number float64, ok bool) {
 	if (l.whole == 10 || l.whole == 11) && l.look&grouped == 0 && (p.role(i-1)&phoneWord != 0 || p.role(i-2)&phoneWord != 0) {
 		return i + 1, l.value, true
 	}
-	if l.whole == 1 && l.value == 1 && p.word(i+1) == "-" && p.glued(i+2) {
+	if l.whole == 1 && l.value == 1 && p.word(i+1) == "-" && p.glued(i+2) && p.isFigures(i+2) && p.lex[i+2].whole == 3 {
 		if to, number, ok := p.phone(i + 2); ok && to > i+5 {
 			return to, number, true
 		}
@@ -270,6 +279,8 @@ func (p *parser) doubts(q *quantity) {
 		if caseSize(q.bare) {
 			q.hint(Group, "1", q.bare, "battery group")
 		}
+	case q.spoken == "kg" && q.hasValue && q.n.broken && q.bare < 10 && p.thousandsPoint(q.n.from):
+		q.hint(Mass, "kg", q.bare*1000, "a point between thousands")
 	case q.spoken == "ton" && q.hasValue:
 		q.hint(Mass, "kg", q.bare*1000, "metric tons")
 		q.hint(Mass, "kg", q.bare*2240*kgPerPound, "long tons")
@@ -304,7 +315,7 @@ func (p *parser) bareDoubts(q *quantity) {
 			q.hint(Number, "1", q.bare, "model year")
 		}
 	}
-	if outboard(q.bare) && p.engineNear(q) {
+	if outboard(q.bare) && p.engineNear(q) || p.engineNext(q) {
 		q.as, q.rule = "horsepower", "outboard rating"
 		return
 	}
@@ -320,14 +331,35 @@ func (p *parser) bareDoubts(q *quantity) {
 	}
 }
 
+// engineNext tells whether an outboard is named right behind the number, which
+// makes any rating one in horsepower: "50 four stroke", "8 kicker".
+func (p *parser) engineNext(q *quantity) bool {
+	j := q.n.to
+	switch p.word(j) {
+	case "outboard", "outboards", "kicker", "kickers", "gasser":
+		return true
+	}
+	if (p.isFigures(j) || p.classOf(j) == digitWord) && p.word(j+1) == "-" {
+		j++
+	}
+	return (p.isFigures(q.n.to) || p.classOf(q.n.to) == digitWord) && (p.word(j+1) == "stroke" || p.word(j+1) == "strokes")
+}
+
 // engineNear tells whether the words around a bare rating speak of an
 // outboard: "9.9 that weighs 85", "150 on the back".
 func (p *parser) engineNear(q *quantity) bool {
-	for k := q.n.to; k < q.n.to+3 && k < len(p.tok) && p.lex[k].class != markToken; k++ {
+	for k := q.n.to; k < q.n.to+3 && k < len(p.tok) && (p.lex[k].class != markToken || p.word(k) == "-"); k++ {
 		if p.role(k)&engineWord != 0 {
 			return true
 		}
 	}
 	j := q.n.to
 	return p.word(j) == "on" && p.word(j+1) == "the" && (p.word(j+2) == "back" || p.word(j+2) == "transom" || p.word(j+2) == "stern") || p.word(j) == "hanging" && p.word(j+1) == "off"
+}
+
+// thousandsPoint tells whether the figures at i have a point and three figures
+// behind it, as "1.900 kg" is written in half of Europe.
+func (p *parser) thousandsPoint(i int) bool {
+	w := p.word(i)
+	return p.isFigures(i) && len(w) == int(p.lex[i].whole)+4 && w[len(w)-4] == '.'
 }

@@ -20,7 +20,7 @@ type hedgeRow struct {
 }
 
 var hedges = []hedgeRow{
-	{name: "about", effect: roughly, phrases: "about|bout|'bout|abt|abut|aboot|around|round about|roughly|approximately|approx|aprox|approx .|approximatly|maybe|mebbe|prolly|probably|perhaps|~|nearly|almost|close to|somewhere around|somewhere near|" +
+	{name: "about", effect: roughly, phrases: "about|bout|abt|abut|aboot|around|round about|roughly|approximately|approx|aprox|approx .|approximatly|maybe|mebbe|prolly|probably|perhaps|~|nearly|almost|close to|somewhere around|somewhere near|" +
 		"in the neighborhood of|in the ballpark of|ballpark|circa|say|call it|figure|figured|figuring|guess|guessing|i guess|like|something like|give or take|just about|right around|right at|some|estimated|est|an estimated|nominally|pushing"},
 	{name: "under", effect: atMost, phrases: "under|below|beneath|less than|less then|fewer than|lower than|smaller than|lighter than|shorter than|cheaper than|at most|at the most|no more than|no more then|not more than|not more then|never more than|never more then|" +
 		"up to|upto|max|max .|maximum|maximum of|max of|within|not over|never over|not above|never above|no over|no higher than|not exceeding|not exceed|never exceed|never exceeds|without exceeding|wont exceed|won't exceed|doesnt exceed|doesn't exceed|limit of|limited to|" +
@@ -90,7 +90,7 @@ func (p *parser) takes(q *quantity, row *hedgeRow, from, j int) bool {
 	switch p.word(j) {
 	case "some", "like", "say", "guess", "figure", "round":
 		return p.lex[j+1].class != wordToken || q.n.words
-	case "about":
+	case "about", "bout", "abt":
 		switch p.word(from - 1) {
 		case "what", "how", "think", "thinking", "thinkin", "know", "talk", "talking", "talkin", "worried", "worry", "ask", "asking", "askin", "sure", "tell":
 			return false // "what about 24 volt"
@@ -166,6 +166,9 @@ func (p *parser) hedgeAt(j int) (*hedgeRow, int) {
 		}
 		if p.startsNumber(to) && p.lex[to-1].class == wordToken && ph.row.effect != roughly {
 			continue // "above 10 and below 20"
+		}
+		if row := ph.words[0]; (row == "max" || row == "maximum" || row == "minimum") && p.role(to)&attribute != 0 {
+			continue // "55 lb max thrust" is what it has
 		}
 		if p.word(to) == "a" && p.startsNumber(to+1) && ph.row.effect != roughly || p.word(to) == "than" || p.word(to) == "then" && ph.words[0] == "or" {
 			continue // "or more than"

@@ -49,7 +49,9 @@ const (
 	yearLead   // "a 2019", "since 2012"
 	pronounOne // "which one", "the one"
 	closesFraction
-	rateWord
+	rateWord  // "twice a week"
+	caseName  // "gc2"
+	attribute // "55 lb max thrust"
 )
 
 // roleRows lists the words of each role.
@@ -80,6 +82,7 @@ var roleRows = []struct {
 	{yearLead, "a an since year my from circa model made built"},
 	{pronounOne, "which this that the any every each no another last next other only right wrong same first second these those what either big small good bad better best cheap cheapest new old used"},
 	{rateWord, "once twice times time trips days nights much often many"},
+	{attribute, "thrust draw load capacity weight power amps amp current speed output rating push pull discharge"},
 	{closesFraction, "of throttle power speed thrust"},
 }
 
@@ -131,6 +134,9 @@ func init() {
 		for word := range strings.FieldsSeq(row.words) {
 			entryOf(word).role |= row.role
 		}
+	}
+	for name := range caseNames {
+		entryOf(name).role |= caseName
 	}
 	for _, e := range lexicon {
 		sort.SliceStable(e.units, func(i, j int) bool { return len(e.units[i].words) > len(e.units[j].words) })

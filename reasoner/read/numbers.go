@@ -8,11 +8,12 @@ type num struct {
 	value     float64
 	low, high float64 // ends, when the words give a spread ("a couple hundred")
 	spread    bool
-	words     bool // said in words
-	broken    bool // has a fraction or a decimal point
-	plural    bool // "27s"
-	money     bool // "ten grand"
-	gauge     bool // 2/0
+	words     bool    // said in words
+	broken    bool    // has a fraction or a decimal point
+	plural    bool    // "27s"
+	money     bool    // "ten grand"
+	gauge     bool    // 2/0
+	scale     float64 // the last scale said: 100 in "fourteen hundred", 1000 in "20k"
 	indefinite
 	rule string
 }
@@ -334,6 +335,7 @@ func (p *parser) suffix(n *num) {
 	}
 	if scale > 0 && !p.glueWord(j+1) {
 		n.value *= scale
+		n.scale = scale
 		n.to = j + 1
 		n.rule = "figures with a letter"
 	}
@@ -466,12 +468,14 @@ func (p *parser) cardinal(n *num, j int, group float64, last wordClass) {
 			group = v
 		case c == hundredWord && group > 0 && group < 100 && last != hundredWord && last != scaleWord:
 			group *= v
+			n.scale = v
 		case c == scaleWord && v < lastScale && (last == 0 || last != scaleWord && group > 0):
 			if last == 0 {
 				group = 1
 			}
 			total += group * v
 			group, lastScale = 0, v
+			n.scale = v
 		case c == scaleWord && last == scaleWord && group == 0:
 			total *= v // "a hundred thousand million"
 		case c == ohWord && !paired && total == 0 && group >= 1 && group < 100 && last != ohWord && p.classOf(k+1) == digitWord:
@@ -701,8 +705,10 @@ func (p *parser) scaleBehind(n *num) {
 	switch c := p.classOf(j); {
 	case c == dozenWord, c == scaleWord && n.broken, c == hundredWord && n.broken:
 		n.value *= p.wordValue(j)
+		n.scale = p.wordValue(j)
 		n.to = j + 1
 	case c == grandWord:
+		n.scale = 1000
 		n.value *= 1000
 		n.to = j + 1
 		n.money = true
@@ -763,6 +769,11 @@ func (p *parser) vague(n num, j int, c wordClass, a bool) (num, bool) {
 		n.to++
 	}
 	if c == coupleWord && scale == 1 {
+		if p.classOf(n.to) == digitWord && p.wordValue(n.to) == 3 || p.isFigures(n.to) && p.lex[n.to].value == 3 && n.to == j+1 {
+			// "a couple three hours"
+			n.value, n.low, n.high, n.spread = 2.5, 2, 3, true
+			n.to++
+		}
 		return n, true // two of something countable
 	}
 	if c == fewWord && !a && scale == 1 {

@@ -15,6 +15,7 @@ type parser struct {
 	floats  []float64
 	free    int  // first token that no measure has taken
 	prior   int  // first token of the measure before
+	ahead   bool // looking ahead of an "in"
 	inMoney bool // a "c" behind the number is cents
 }
 
@@ -213,7 +214,7 @@ func (p *parser) share2(index int, q *quantity) {
 		return
 	}
 	switch w := p.word(p.free); {
-	case gap == 1 && (w == "per" || w == "/" && a.Spoken != "" && b.Spoken != ""), gap == 2 && (w == "for" || w == "per" || w == "to") && (p.word(p.free+1) == "every" || p.word(p.free+1) == "each"):
+	case gap == 1 && w == "per", gap == 2 && (w == "for" || w == "per" || w == "to") && (p.word(p.free+1) == "every" || p.word(p.free+1) == "each"):
 		if a.As == "" && b.As == "" {
 			a.As, b.As = "rate", "rate"
 		}

@@ -15,7 +15,7 @@ var talk = []struct {
 }{
 	{"15 foot jon with two guys and a cooler, 700 lb all in", []string{"15 foot=length 15", "two=number 2", "700 lb=mass 700"}},
 	{"deck is 22 in off the water and drops 3 when i walk up there", []string{"22 in=length 22", "3=number 3"}},
-	{"19 ft 4 glass boat, 115 on the transom, 2,300# rigged", []string{"19 ft 4=length 19.3333", "115=number 115|horsepower", "2,300#=mass 2300"}},
+	{"19 ft 4 glass boat, 115 on the transom, 2,300# rigged", []string{"19 ft 4=length 19.33333", "115=number 115|horsepower", "2,300#=mass 2300"}},
 	{"19 ft 4 people aboard", []string{"19 ft=length 19", "4=number 4"}},
 	{"16' 3 buddies 40 horse", []string{"16'=length 16", "3=number 3", "40 horse=power 40|horsepower"}},
 	{"17 ft 10-15 mph wind", []string{"17 ft=length 17", "10-15 mph=speed 10..15"}},
@@ -68,7 +68,7 @@ var talk = []struct {
 	{"its 5 m long and 2 wide, 600 kilos", []string{"5 m=length 5", "2=number 2", "600 kilos=mass 600"}},
 	{"4,8 m and 1,9 m wide", []string{"4,8 m=length 4.8", "1,9 m=length 1.9"}},
 	{"thrusts 30,40,55 available", []string{"30=number 30", "40=number 40", "55=number 55"}},
-	{"how bout 24 volt", []string{"24 volt=voltage 24"}}, // see hedges: "how bout" asks
+	{"how bout 24 volt", []string{"24 volt=voltage 24"}},
 	{"what about 30 mph", []string{"30 mph=speed 30"}},
 	{"it goes from 12 ft to about 14 ft deep", []string{"from 12 ft to about 14 ft=length 12..14"}},
 	{"from the bow 12 ft back", []string{"12 ft=length 12"}},
@@ -85,7 +85,7 @@ var talk = []struct {
 	{"a hundred and two guys", []string{"a hundred=number 100", "two=number 2"}},
 	{"seventeen footer, twenty one hundred loaded, fifteen knots", []string{"seventeen footer=length 17", "twenty one hundred=number 2100", "fifteen knots=speed 15"}},
 	{"my 9.9 weighs 84 and the tank holds 6 gal.", []string{"9.9=number 9.9|horsepower", "84=number 84", "6 gal=volume 6"}},
-	{"sku 44120, two of them", []string{"44120=number 44120|label", "two=number 2"}},
+	{"sku 44120, two of them", []string{"sku 44120=number 44120|label", "two=number 2"}},
 	{"my mk-55 quit", []string{"55=number 55|part-number"}},
 	{"lifepo4 100ah", []string{"100ah=charge 100"}},
 	{"two gc2 in series", []string{"two=number 2", "gc2=group 2"}},
@@ -115,7 +115,7 @@ func TestTalk(t *testing.T) {
 		check(t, c.line, r)
 		var got []string
 		for _, m := range r.Measures {
-			s := m.Said + "=" + string(m.Kind) + " " + strconv.FormatFloat(m.Bare, 'g', 6, 64)
+			s := m.Said + "=" + string(m.Kind) + " " + strconv.FormatFloat(m.Bare, 'g', 7, 64)
 			if m.BareHigh != 0 {
 				s += ".." + strconv.FormatFloat(m.BareHigh, 'g', 6, 64)
 			}
@@ -141,7 +141,7 @@ var negatives = []string{
 	"at this point", "what's the point", "over the top", "under the deck", "about that", "max", "more than enough", "less than ideal", "up to the bow", "between the seats", "from the dock", "to and fro",
 	"tie a knot", "a yard sale", "a quarterback", "to go second", "on the first try", "firstly", "a pint-sized boat"[:1], "grand total", "a grand total", "pair it up"[5:], "the pair",
 	"www.example.com/?q=50%20lb", "https://example.com/18ft", "e.g. this", "i.e. that", "1.2.3", "192.168.0.1", "555.555.0142",
-	"\u0000\u0001\u0002", "\xff\xfe\xfd", "🎣🎣", "что", "日本", "am i over", "is it a go", "c", "f", "k", "and a half", "point", "minus", "negative", "hundred-ish"[7:],
+	"\u0000\u0001\u0002", "\xff\xfe\xfd", "🎣🎣", "что", "日本", "am i over", "is it a go", "c", "f", "k", "point", "minus", "negative", "hundred-ish"[7:],
 	"couple up"[7:], "few and far", "the few", "nothing", "both hands", "double", "single", "a ton of fun"[5:],
 }
 

@@ -45,7 +45,7 @@ const (
 // the first row whose condition holds is the reading.
 var units = []unitRow{
 	// Length.
-	{spoken: "ft", kind: Length, si: "m", factor: metresPerFoot, spelled: "ft|foot|feet|footer|footers|fts|feets|foots|foor", article: atEnd},
+	{spoken: "ft", kind: Length, si: "m", factor: metresPerFoot, spelled: "ft|foot|feet|footer|footers|fts|feets|foots", article: atEnd},
 	{spoken: "ft", kind: Length, si: "m", factor: metresPerFoot, spelled: "'", only: footMark},
 	{spoken: "in", kind: Length, si: "m", factor: 0.0254, spelled: "inch|inches|inchs|inche|incher|ins", article: atEnd},
 	{spoken: "in", kind: Length, si: "m", factor: 0.0254, spelled: "in", only: inchNotPreposition},
@@ -58,18 +58,18 @@ var units = []unitRow{
 	{spoken: "m", kind: Length, si: "m", factor: 1, spelled: "m|metre|metres|meter|meters|mtr|mtrs", only: metreNotMillion, article: counts, metric: true},
 	{spoken: "dm", kind: Length, si: "m", factor: 0.1, spelled: "dm|decimeter|decimeters|decimetre|decimetres", article: counts, metric: true},
 	{spoken: "cm", kind: Length, si: "m", factor: 0.01, spelled: "cm|cms|centimeter|centimeters|centimetre|centimetres", article: counts, metric: true},
-	{spoken: "mm", kind: Length, si: "m", factor: 0.001, spelled: "mm|mms|millimeter|millimeters|millimetre|millimetres|mil", article: counts, metric: true},
+	{spoken: "mm", kind: Length, si: "m", factor: 0.001, spelled: "mm|mms|millimeter|millimeters|millimetre|millimetres", article: counts, metric: true},
 	{spoken: "um", kind: Length, si: "m", factor: 1e-6, spelled: "um|μm|µm|micron|microns|micrometer|micrometers|micrometre|micrometres", metric: true},
 	{spoken: "nanometre", kind: Length, si: "m", factor: 1e-9, spelled: "nanometer|nanometers|nanometre|nanometres", metric: true},
 
 	// Mass, and force told by the word thrust.
 	{spoken: "lbf", kind: Force, si: "N", factor: kgPerPound * gravity, spelled: "lbf|lbsf|lb f|lb force|lbs force|pound force|pounds force|pounds of force|lbs of force|lb of force|" +
-		"lb thrust|lbs thrust|pound thrust|pounds thrust|lb of thrust|lbs of thrust|pound of thrust|pounds of thrust|lb's of thrust|# thrust|# of thrust|#s of thrust|" +
+		"lb thrust|lbs thrust|pound thrust|pounds thrust|lb of thrust|lbs of thrust|pound of thrust|pounds of thrust|lb's of thrust|# thrust|# of thrust|" +
 		"lb push|lbs of push|lb of push|pounds of push|lbs push|lbs worth of thrust|pounds worth of thrust|lb thurst|lbs thurst|lbs of thurst|lb of thurst"},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb|lbs|lb's|pound|pounds|punds|pouds|pouns|poundage|pounder|pounders", article: counts},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "#", only: poundSign},
 	{spoken: "kgf", kind: Force, si: "N", factor: gravity, spelled: "kgf|kilogram force|kilograms force|kg thrust|kg of thrust|kgs of thrust|kilos of thrust|kilo of thrust|kilos thrust|kilograms of thrust|kg force", metric: true},
-	{spoken: "kg", kind: Mass, si: "kg", factor: 1, spelled: "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes|keys", only: notKeys, article: counts, metric: true},
+	{spoken: "kg", kind: Mass, si: "kg", factor: 1, spelled: "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes", article: counts, metric: true},
 	{spoken: "oz", kind: Mass, si: "kg", factor: kgPerPound / 16, spelled: "oz|ozs|ounce|ounces", article: counts},
 	{spoken: "st", kind: Mass, si: "kg", factor: 14 * kgPerPound, spelled: "stone|stones|st", only: stoneNotStreet},
 	{spoken: "t", kind: Mass, si: "kg", factor: 1000, spelled: "tonne|tonnes|metric ton|metric tons|metric tonne|metric tonnes|t", article: counts, metric: true},
@@ -103,7 +103,9 @@ var units = []unitRow{
 	{spoken: "fortnight", kind: Duration, si: "s", factor: 14 * secondsPerDay, spelled: "fortnight|fortnights", article: counts},
 	// A month has no exact length; a twelfth of a year of 365 days.
 	{spoken: "month", kind: Duration, si: "s", factor: 365 * secondsPerDay / 12.0, spelled: "month|months"},
-	{spoken: "year", kind: Duration, si: "s", factor: 365 * secondsPerDay, spelled: "year|years|yr|yrs", only: notAge, article: counts},
+	{spoken: "year", kind: Duration, si: "s", factor: 365 * secondsPerDay, spelled: "year|years|yr|yrs", article: counts},
+	{spoken: "year", kind: Duration, si: "s", factor: 365 * secondsPerDay, spelled: "year old|years old|yr old|yrs old|year olds|yr olds", as: "age"},
+	{spoken: "month", kind: Duration, si: "s", factor: 365 * secondsPerDay / 12.0, spelled: "month old|months old", as: "age"},
 
 	{spoken: "cent", kind: Money, si: "USD", factor: 0.01, spelled: "c", only: centLetter},
 
@@ -164,13 +166,14 @@ var units = []unitRow{
 
 	// Measures of other things, read so that their parts are not taken for ours.
 	{spoken: "hp", kind: Power, si: "W", factor: 745.69987158227022, spelled: "hp|h p|hps|horse|horses|horsepower|horse power|horespower|bhp|horspower|hosepower|hp's|ponies", as: "horsepower", article: never},
-	{spoken: "stroke", kind: Number, si: "1", factor: 1, spelled: "stroke|strokes|stroker|strok|cycle motor|cycle engine|cyl|cylinder|cylinders", as: "strokes"},
+	{spoken: "stroke", kind: Number, si: "1", factor: 1, spelled: "stroke|strokes|stroker|strok|cycle", as: "strokes"},
+	{spoken: "cylinder", kind: Number, si: "1", factor: 1, spelled: "cyl|cylinder|cylinders", as: "cylinders"},
 	{spoken: "Wh", kind: Number, si: "1", factor: 1, spelled: "wh|watt hour|watt hours|watt hr|watt hrs|whr|watthours|watthour", as: "energy", metric: true},
 	{spoken: "kWh", kind: Number, si: "1", factor: 1, spelled: "kwh|kilowatt hour|kilowatt hours|kwhr|kw h|kw hr", as: "energy", metric: true},
 	{spoken: "cca", kind: Number, si: "1", factor: 1, spelled: "cca|mca|cranking amps|cold cranking amps|marine cranking amps", as: "cranking-amps"},
 	{spoken: "rpm", kind: Number, si: "1", factor: 1, spelled: "rpm|rpms|revs", as: "revolutions"},
-	{spoken: "psi", kind: Number, si: "1", factor: 1, spelled: "psi|lb / in2|pounds per square inch|bar|kpa|psf", as: "pressure"},
-	{spoken: "ohm", kind: Number, si: "1", factor: 1, spelled: "ohm|ohms|milliohm|milliohms|Ω", as: "resistance"},
+	{spoken: "psi", kind: Number, si: "1", factor: 1, spelled: "psi|lb / in2|pounds per square inch|kpa|psf", as: "pressure"},
+	{spoken: "ohm", kind: Number, si: "1", factor: 1, spelled: "ohm|ohms|milliohm|milliohms|ω", as: "resistance"},
 	{spoken: "gph", kind: Number, si: "1", factor: 1, spelled: "gph|gpm|gallons per hour|gallon per hour|gal per hour|gallons an hour|gal / h|gal / hr|gallons per minute|lph", as: "flow"},
 	{spoken: "mpg", kind: Number, si: "1", factor: 1, spelled: "mpg|miles per gallon|miles a gallon|miles to the gallon", as: "consumption"},
 	{spoken: "ft lb", kind: Number, si: "1", factor: 1, spelled: "ft lb|ft lbs|foot pound|foot pounds|lb ft|lbs ft|in lb|in lbs|inch pounds|inch pound|pound feet|nm of torque|newton metres|newton meters", as: "torque"},

@@ -169,20 +169,27 @@ func (l line) cut(n int) (head, tail line) {
 	return head, nil
 }
 
-// trim shortens text to n columns at a space, with three dots for the rest.
-// With no room for a word and the dots it gives nothing.
+// trim shortens text to n columns, with three dots for the rest: at the end of a
+// clause where one ends in the second half, at a space otherwise. With no room
+// for a word and the dots it gives nothing.
 func trim(text string, n int) string {
 	text = strings.Join(strings.Fields(Clean(text)), " ")
 	if columns(text) <= n {
 		return text
 	}
 	const dots = " ..."
-	short := widths.Truncate(text, n-columns(dots), "")
-	i := strings.LastIndexByte(short, ' ')
-	if n <= columns(dots) || i <= 0 {
+	if n <= columns(dots) {
 		return ""
 	}
-	return strings.TrimRight(short[:i], " ,;:-(") + dots
+	short := widths.Truncate(text, n-columns(dots)+1, "") // a space may follow
+	end := strings.LastIndexByte(short, ' ')
+	if clause := strings.LastIndexAny(short[:max(end, 0)], ",;:"); 2*clause > n {
+		end = clause
+	}
+	if end <= 0 {
+		return ""
+	}
+	return strings.TrimRight(short[:end], " ,;:-(") + dots
 }
 
 // pad fills text up to n columns.

@@ -2,6 +2,7 @@ package text
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"heronlake.example/ask/reasoner/answer"
@@ -44,8 +45,12 @@ func (p page) changed(changes []answer.Change) *block {
 	}}
 }
 
+// mostQuoted is how many passages are quoted whole; a third is a wall of text,
+// and is named among the notes.
+const mostQuoted = 2
+
 // quotedPassages are the passages that are themselves the answer: those marked
-// so, or all where there is no figure and no choice that they could stand behind.
+// so, or the first where there is no figure that they could stand behind.
 func quotedPassages(a answer.Answer) []answer.Passage {
 	var marked []answer.Passage
 	for _, q := range a.Passages {
@@ -53,10 +58,10 @@ func quotedPassages(a answer.Answer) []answer.Passage {
 			marked = append(marked, q)
 		}
 	}
-	if marked == nil && len(a.Figures) == 0 && len(a.Choices) == 0 {
-		return a.Passages
+	if marked == nil && len(a.Figures) == 0 {
+		marked = a.Passages
 	}
-	return marked
+	return marked[:min(len(marked), mostQuoted)]
 }
 
 // quotes shows passages whole, word for word.
@@ -67,7 +72,7 @@ func (p page) quotes(passages []answer.Passage) *block {
 			if i > 0 {
 				lines = append(lines, line{})
 			}
-			lines = append(lines, p.wrap("", "  ", []span{{noteName(q), title}})...)
+			lines = append(lines, p.wrap("", "  ", []span{{quoteTitle(q), title}})...)
 			for j, t := range paragraphs(q.Text) {
 				rest := "  "
 				if isItem(t) {
@@ -77,35 +82,47 @@ func (p page) quotes(passages []answer.Passage) *block {
 				}
 				lines = append(lines, p.wrap("  ", rest, words(t))...)
 			}
-			lines = append(lines, p.wrap("  ", "      ", words(fmt.Sprintf("[%d] %s", q.N, origin(q))))...)
+			lines = append(lines, p.wrap("  ", "      ", words(fmt.Sprintf("[%d] %s; %s", q.N, noteTitle(q), origin(q))))...)
 		}
 		return lines
 	}}
 }
 
-// noteName is where a passage stands.
+// noteTitle is the note that a passage stands in, quoteTitle what the passage is
+// about, and noteName both.
+func noteTitle(q answer.Passage) string {
+	if q.Title != "" {
+		return q.Title
+	}
+	return label(q.Note)
+}
+
+func quoteTitle(q answer.Passage) string {
+	if q.Heading != "" {
+		return q.Heading
+	}
+	return noteTitle(q)
+}
+
 func noteName(q answer.Passage) string {
-	name := q.Title
-	if name == "" {
-		name = label(q.Note)
+	if q.Heading == "" || strings.EqualFold(q.Heading, noteTitle(q)) {
+		return noteTitle(q)
 	}
-	if q.Heading != "" && !strings.EqualFold(q.Heading, name) {
-		name += ": " + q.Heading
-	}
-	return name
+	return noteTitle(q) + ", \"" + q.Heading + "\""
 }
 
 // origin is what a passage rests on.
 func origin(q answer.Passage) string {
+	source := strings.TrimSuffix(q.Source, ".")
 	switch {
-	case q.Shop && q.Source == "":
+	case q.Shop && source == "":
 		return "the shop's own note"
 	case q.Shop:
-		return "the shop's own note; " + q.Source
-	case q.Source == "":
+		return "the shop's own note; " + source
+	case source == "":
 		return "no source given"
 	}
-	return q.Source
+	return source
 }
 
 // figures shows the figures that were asked for or that decided; all of them
@@ -120,52 +137,83 @@ func (p page) figures(a answer.Answer) *block {
 	if shown == nil {
 		shown = a.Figures
 	}
-	return &block{name: "figures", items: len(shown), draw: func(n int, _ bool) []line {
-		return p.figureLines(shown[:n], a.Passages)
+	return &block{name: "figures", items: len(shown), draw: func(n int, short bool) []line {
+		return p.figureLines(foremost(shown, n), a.Passages, short)
 	}}
+}
+
+// foremost keeps n figures in their order: those that were asked for before
+// those that only decide.
+func foremost(figures []answer.Figure, n int) []answer.Figure {
+	drop := len(figures) - n
+	out := slices.Clone(figures)
+	for _, asked := range []bool{false, true} {
+		for i := len(out) - 1; i >= 0 && drop > 0; i-- {
+			if out[i].Asked == asked {
+				out, drop = slices.Delete(out, i, i+1), drop-1
+			}
+		}
+	}
+	return out
 }
 
 // The columns of a figure: label, value with its band, and how, where at least
 // leastHow columns are left for it.
 const (
-	widestLabel = 26
-	widestValue = 26
+	widestLabel = 34
+	widestValue = 30
 	leastHow    = 16
 )
 
-func (p page) figureLines(figures []answer.Figure, passages []answer.Passage) []line {
+// figureLines draws figures in columns. In short, a working that does not fit
+// beside its figure is left to :why.
+func (p page) figureLines(figures []answer.Figure, passages []answer.Passage, short bool) []line {
 	var labels, values []string
 	for _, f := range figures {
 		labels = append(labels, f.Label)
 		values = append(values, withBand(f.Display, f.Band))
 	}
 	lw, vw := widest(labels, widestLabel), widest(values, widestValue)
-	room := p.Width - lw - vw - 4
+	indent := strings.Repeat(" ", lw+vw+4)
+	room := p.Width - len(indent)
 	var lines []line
 	for i, f := range figures {
-		cites := citations(f.Cites, passages)
+		how := f.How
+		if how == f.Display {
+			how = "" // says nothing that the value does not
+		}
+		cites := strings.TrimSpace(citations(f.Cites, passages))
 		if p.Plain {
 			text := f.Label + ": " + sentence(values[i])
-			if f.How != "" {
-				text += " " + sentence(f.How)
+			if how != "" {
+				text += " " + sentence(how)
 			}
-			lines = append(lines, p.wrap("", "  ", words(text+cites))...)
+			lines = append(lines, p.wrap("", "  ", words(text+" "+cites))...)
 			continue
 		}
-		value, band, _ := strings.Cut(values[i], " (")
-		if band != "" {
-			band = " (" + band
-		}
-		if columns(f.Label) > lw || columns(values[i]) > vw || room < leastHow {
-			lines = append(lines, p.wrap("", "  ", []span{{f.Label + " ", body}, {value, strong}, {band + cites, body}})...)
+		band := strings.TrimPrefix(values[i], f.Display)
+		if columns(f.Label) > lw || columns(values[i]) > vw || room < columns(cites) {
+			lines = append(lines, p.wrap("", "  ", []span{{f.Label + " ", body}, {f.Display, strong}, {band + " " + cites, body}})...)
 			continue
 		}
-		how := trim(f.How, room-columns(cites)) + cites
-		lines = append(lines, line{
+		if columns(how+" "+cites) > room && (short || room < leastHow) {
+			how = ""
+		}
+		head := line{
 			{pad(f.Label, lw) + "  ", body},
-			{value, strong},
-			{pad(band, vw-columns(value)) + "  " + strings.TrimLeft(how, " "), body},
-		})
+			{f.Display, strong},
+			{pad(band, vw-columns(f.Display)) + "  ", body},
+		}
+		for j, l := range (page{Style{Width: room}}).wrap("", "", words(how+" "+cites)) {
+			if j > 0 {
+				head = line{{indent, body}}
+			}
+			lines = append(lines, append(head, l...))
+			head = nil
+		}
+		if head != nil {
+			lines = append(lines, head)
+		}
 	}
 	return lines
 }
@@ -376,22 +424,37 @@ func (p page) sources(a answer.Answer, quoted []answer.Passage) *block {
 		}
 	}
 	return &block{name: "sources", items: len(rest), draw: func(n int, short bool) []line {
+		if short {
+			return p.wrap("", "  ", []span{{"Notes: ", title}, {sentence(noteList(rest[:n])), body}})
+		}
 		var lines []line
-		var names []string
 		for _, q := range rest[:n] {
 			name := fmt.Sprintf("[%d] %s", q.N, noteName(q))
-			names = append(names, name)
 			text := name + " - " + origin(q)
 			if !p.Plain && columns(text) > p.Width && columns(name) < p.Width-leastHow {
 				text = name + " - " + trim(origin(q), p.Width-columns(name)-3)
 			}
 			lines = append(lines, p.wrap("", "    ", words(text))...)
 		}
-		if short {
-			return p.wrap("", "  ", []span{{"Notes: ", title}, {sentence(strings.Join(names, "; ")), body}})
-		}
 		return lines
 	}}
+}
+
+// noteList names the notes of passages, each once with all its numbers.
+func noteList(passages []answer.Passage) string {
+	var titles []string
+	numbers := map[string]string{}
+	for _, q := range passages {
+		t := noteTitle(q)
+		if numbers[t] == "" {
+			titles = append(titles, t)
+		}
+		numbers[t] += fmt.Sprintf("[%d]", q.N)
+	}
+	for i, t := range titles {
+		titles[i] = numbers[t] + " " + t
+	}
+	return strings.Join(titles, "; ")
 }
 
 func (p page) corrected(list []answer.Corrected) *block {

@@ -30,24 +30,35 @@ func (p page) problems(name, question string, list []answer.Problem) *block {
 		if !p.Plain {
 			lines = p.underline(question, list[:n])
 		}
+		var kinds []string // in the order of the answer, each once with all its texts
+		texts := map[string]string{}
 		for _, x := range list[:n] {
 			text := sentence(x.Text)
 			if p.Plain && x.Said != "" && !strings.Contains(x.Text, x.Said) {
 				text += ` Said: "` + x.Said + `".`
 			}
-			lines = append(lines, p.wrap("", "  ", []span{{problemTitle(x.Kind), warning}, {text, body}})...)
+			switch had, ok := texts[x.Kind]; {
+			case !ok:
+				kinds, texts[x.Kind] = append(kinds, x.Kind), text
+			case !strings.Contains(had, text):
+				texts[x.Kind] = had + " " + text
+			}
+		}
+		for _, k := range kinds {
+			lines = append(lines, p.wrap("", "  ", []span{{problemTitle(k), warning}, {texts[k], body}})...)
 		}
 		return lines
 	}}
 }
 
+// problemTitles lead the text of a problem, which is a sentence of its own.
 var problemTitles = map[string]string{
-	"unplaced":      "Not used: ",
+	"unplaced":      "Left over: ",
 	"ambiguous":     "Unclear: ",
-	"contradiction": "Does not agree: ",
-	"out-of-range":  "Cannot be: ",
-	"out-of-scope":  "Not my trade: ",
-	"no-notes":      "No note: ",
+	"contradiction": "Check this: ",
+	"out-of-range":  "Check this: ",
+	"out-of-scope":  "Sorry: ",
+	"no-notes":      "Sorry: ",
 	"unreadable":    "Not readable: ",
 }
 

@@ -27,24 +27,31 @@ func (p page) known(list []answer.Understood) *block {
 		if name == "" {
 			name = plainID(u.Slot)
 		}
-		value := understood(u)
-		if u.Said != "" && u.Said != value {
-			value += ` ("` + u.Said + `")`
-		}
-		rows = append(rows, [2]string{lowerFirst(name), value})
+		rows = append(rows, [2]string{lowerFirst(name), understood(u)})
 	}
 	return p.list("Known", rows)
 }
 
-// understood writes a value: as the answer shows it, or in the SI units that it
-// carries.
+// understood writes a value with the words that gave it. A value that the answer
+// does not show in the reader's units stands in their words alone, or, without
+// any, in the SI units that it carries.
 func understood(u answer.Understood) string {
-	switch {
-	case u.Display != "":
-		return u.Display
-	case u.Text != "":
-		return u.Text
+	shown := u.Display
+	if shown == "" {
+		shown = u.Text
 	}
+	switch {
+	case shown == "" && u.Said != "":
+		return `"` + u.Said + `"`
+	case shown == "":
+		return inSI(u)
+	case u.Said == "" || u.Said == shown:
+		return shown
+	}
+	return shown + ` ("` + u.Said + `")`
+}
+
+func inSI(u answer.Understood) string {
 	number := func(v *float64) string { return strconv.FormatFloat(*v, 'g', 4, 64) }
 	t := ""
 	switch {

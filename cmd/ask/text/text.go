@@ -77,14 +77,19 @@ func Paragraph(t string, s Style) string {
 func (p page) talk(a answer.Answer) []*block {
 	grave, slight := sortProblems(a)
 	quoted := quotedPassages(a)
+	quotes, choices := p.quotes(quoted), p.choices(a)
+	if a.Headline == "" && choices.items > 0 {
+		quotes, choices = choices, quotes // the pick first, then what it rests on
+	}
 	return []*block{
 		p.headline(a.Headline),
 		p.problems("problems", a.Question, grave),
 		p.changed(a.Changed),
-		p.quotes(quoted),
+		p.verbatim(a.Reply),
+		quotes,
 		p.figures(a),
 		p.tables(a.Tables),
-		p.choices(a),
+		choices,
 		p.parts(a.Parts),
 		p.assumed(a.Assumed),
 		p.cautions(a),

@@ -111,6 +111,20 @@ func TestNoLineIsWiderThanThePage(t *testing.T) {
 	}
 }
 
+// What was asked for stays when figures are cut.
+func TestAskedFiguresAreCutLast(t *testing.T) {
+	figures := []answer.Figure{{ID: "a"}, {ID: "b", Asked: true}, {ID: "c"}, {ID: "d", Asked: true}, {ID: "e"}}
+	for n, want := range []string{"", "b", "bd", "abd", "abcd", "abcde"} {
+		got := ""
+		for _, f := range foremost(figures, n) {
+			got += f.ID
+		}
+		if got != want {
+			t.Errorf("%d of them: %q, want %q", n, got, want)
+		}
+	}
+}
+
 func TestColourSaysNothingOfItsOwn(t *testing.T) {
 	for _, a := range []answer.Answer{fitting(), outOfScope(), why(), concept()} {
 		coloured := Render(a, Style{Colour: true})
