@@ -66,11 +66,18 @@ func init() {
 	for i, e := range table {
 		byName[e.Word] = ID(i)
 		for _, f := range append([]string{e.Word}, e.Forms...) {
-			add(Split(f), ID(i))
+			ws := Split(f)
+			add(ws, ID(i))
+			for _, short := range shortened[ws[0]] {
+				add(append(Split(short), ws[1:]...), ID(i))
+			}
 		}
 	}
 	buildSpelling()
 }
+
+// shortened is how the first word of a phrase is often written.
+var shortened = map[string][]string{"with": {"w"}, "without": {"w/o", "wo", "w/out"}, "everybody": {"everyone"}}
 
 // add enters one form, keeping the longer ones of a first word in front.
 func add(ws []string, id ID) {

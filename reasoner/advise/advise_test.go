@@ -166,7 +166,7 @@ func TestVerdicts(t *testing.T) {
 	in.Sol = sheet.StandardBook().Solve(sheet.Question{Given: []sheet.Given{
 		{ID: sheet.LoadTotal, Value: band.Exactly(unit.Pounds(2000).Kilograms())},
 		{ID: sheet.MotorThrust, Value: band.Exactly(unit.PoundForce(30).Newtons())}}, Want: []sheet.ID{sheet.ThrustNeed, sheet.ThrustClass, sheet.MotorThrust}})
-	if got, want := Headline(in), "30 lb is too small: the need is 40 lb, so take 40 lb."; got != want {
+	if got, want := Headline(in), "30 lb is too small: the need is 40 lb, so take 40 lb. The weight decides, 2 lb per 100 lb."; got != want {
 		t.Errorf("headline %q, want %q", got, want)
 	}
 }

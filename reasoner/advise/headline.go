@@ -171,17 +171,21 @@ func route(in In) string {
 		return ""
 	}
 	need, rule := in.Sol.Value(sheet.ThrustNeed), in.Sol.Value(sheet.ThrustRule)
+	forces := ""
+	if in.told(sheet.WindSpeed) || in.told(sheet.CurrentSpeed) || in.told(sheet.ChopHeight) {
+		forces = "; the forces of wind and water ask for {thrust.balance}"
+	}
 	switch {
 	case need > rule && need <= in.Sol.Value(sheet.ThrustBalance):
 		return in.fill("Wind and water decide: {thrust.balance}, against {thrust.rule} by weight.")
 	case need > rule:
 		for _, r := range raisedRows {
 			if r.when(in) {
-				return in.fill("{thrust.ratio-raised} " + r.why + " decides; the forces of wind and water ask for {thrust.balance}.")
+				return in.fill("{thrust.ratio-raised} " + r.why + " decides" + forces + ".")
 			}
 		}
 	}
-	return in.fill("The weight decides, {thrust.ratio}; the forces of wind and water ask for {thrust.balance}.")
+	return in.fill("The weight decides, {thrust.ratio}" + forces + ".")
 }
 
 // judged reports whether a verdict already answers the topic.

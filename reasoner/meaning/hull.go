@@ -26,6 +26,7 @@ var lengthCues = []cue{
 
 	{name: "so wide", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, after: of("wide"), reachA: 1, before: of("wide"), reachB: 1, weight: 9},
 	{name: "length by width", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, alone: true, weight: 5, when: afterBy},
+	{name: "length, by a width", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, alone: true, weight: 6, when: beforeBy},
 	{name: "freeboard", slot: "boat.freeboard", kind: read.Length, bare: "in", low: 0.05, high: 1.5, after: of("freeboard"), reachA: 1, before: of("freeboard"), reachB: 2, weight: 10},
 
 	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.8, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave")},
@@ -58,6 +59,9 @@ func inches(l *line, m int) bool {
 
 func notInches(l *line, m int) bool {
 	me := &l.r.Measures[m]
+	if afterBy(l, m) {
+		return false
+	}
 	return me.Spoken != "in" && me.Spoken != "mm" && (me.Spoken != "cm" || lowest(me) >= 2)
 }
 
@@ -94,6 +98,16 @@ func containsWord(s, w string) bool {
 func afterBy(l *line, m int) bool {
 	i := l.at[m]
 	return (l.text(i-1) == "by" || l.text(i-1) == "x") && i >= 2 && l.terms[i-2].measure >= 0
+}
+
+// beforeBy accepts the first of "16 by 5".
+func beforeBy(l *line, m int) bool {
+	i := l.at[m]
+	if w := l.text(i + 1); w != "by" && w != "x" || i+2 >= len(l.terms) || l.terms[i+2].measure < 0 {
+		return false
+	}
+	other := &l.r.Measures[l.terms[i+2].measure]
+	return (other.Kind == read.Number || other.Kind == read.Length) && other.Bare >= 2 && other.Bare <= 100
 }
 
 // deckHigh keeps feet by the dozen from being a deck's height.

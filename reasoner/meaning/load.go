@@ -14,6 +14,9 @@ var weightCues = []cue{
 	{name: "weight, dry", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, after: of("dry"), reachA: 3, weight: 9},
 	{name: "dry, weight", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("dry"), reachB: 3, weight: 8, never: of("loaded")},
 	{name: "boat and motor together", slot: "load.dry", kind: read.Mass, bare: "lb", low: 60, high: 12000, before: of("boat and motor"), reachB: 2, after: of("boat and motor"), reachA: 1, weight: 8},
+	{name: "hull, weight, in a list of parts", slot: "load.dry", kind: read.Mass, bare: "lb", low: 25, high: 12000, before: of("boat"), reachB: 0, weight: 7, when: partOfList},
+	{name: "weight of a hull", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, after: of("boat"), reachA: 0, weight: 5, when: saysHull},
+	{name: "motor, weight, in a list of parts", slot: "load.engine", kind: read.Mass, bare: "lb", low: 15, high: 900, before: of("motor", "outboard"), reachB: 0, weight: 9, when: partOfList},
 	{name: "the boat weighs", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("weighs"), reachB: 1, weight: 5, when: boatWeighs},
 	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat").with(hulls), reachB: 0, weight: 4, when: isWeight},
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
@@ -29,6 +32,7 @@ var weightCues = []cue{
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
 
 	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
+	{name: "average weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("each"), reachB: 0, weight: 8, need: of("person", "us", "child", "both of us")},
 	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
 	{name: "i am a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, alone: true, weight: 6, when: iAm},
@@ -135,6 +139,45 @@ func together(l *line, m int) bool {
 	return false
 }
 
+var (
+	ofPersons = of("person", "us", "companion", "child", "both of us")
+	ofWeighs  = of("weighs")
+	ofUs      = of("us")
+)
+
+// partOfList accepts "hull 750, motor 250, two guys 400": the name opens a
+// stretch, the number ends it, and there are further stretches like it.
+func partOfList(l *line, m int) bool {
+	i := l.at[m]
+	if !l.endsAt(i) {
+		return false
+	}
+	s := l.segment(i)
+	if i-s > 3 {
+		return false
+	}
+	hullHere := false
+	for k := range l.terms {
+		t := &l.terms[k]
+		if t.id == idBoat && k+2 < len(l.terms) && (l.terms[k+1].measure >= 0 || l.filler(k+1) && l.terms[k+2].measure >= 0) && (k == 0 || l.terms[k-1].mark != 0 || l.filler(k-1)) {
+			hullHere = true
+		}
+	}
+	weights := 0
+	for k := range l.r.Measures {
+		me := &l.r.Measures[k]
+		if me.Kind == read.Mass || me.Kind == read.Number && lowest(me) >= 60 {
+			weights++
+		}
+	}
+	return hullHere && weights >= 2
+}
+
+var idBoat = words.Of("boat")
+
+// saysHull accepts "2200 lb hull".
+func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" && heavierThanAMotor(l, m) }
+
 // iAm accepts "im 220", "im 5 foot 10 and 220 lbs".
 func iAm(l *line, m int) bool {
 	i := l.at[m]
@@ -156,7 +199,7 @@ func personWeighs(l *line, m int) bool {
 	if l.text(i-1) == "im" || l.id(i-1) == words.Of("weighs") && (l.text(i-2) == "i" || l.id(i-2) == words.Of("me")) {
 		return true
 	}
-	return l.subject(m, of("person", "us", "companion", "child", "both of us")) && l.subject(m, of("weighs"))
+	return l.subject(m, ofPersons) && l.subject(m, ofWeighs) && (l.setSlots["people.count"] || !l.subject(m, ofUs))
 }
 
 func saysWeighs(l *line, m int) bool { return l.subject(m, of("weighs")) || l.text(l.at[m]-1) == "is" }

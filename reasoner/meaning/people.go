@@ -123,6 +123,9 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
+	case t.id == idWith && l.smallNumber(i+1) > 0 && l.endsAt(i+1) && i > 0 && (l.terms[i-1].id == words.Of("loaded") || l.terms[i-1].measure >= 0 && l.r.Measures[l.terms[i-1].measure].Kind == read.Mass):
+		v := l.smallNumber(i + 1)
+		return v, i + 1, v, v, true
 	case (t.text == "family" || t.text == "party" || t.text == "crew" || t.text == "group") && l.text(i+1) == "of" && l.smallNumber(i+2) > 0:
 		v := l.smallNumber(i + 2)
 		return v, i + 2, v, v, true
@@ -159,6 +162,12 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 			break
 		}
 		sep := &l.terms[k]
+		if sep.measure >= 0 && l.smallNumber(k) > 0 {
+			if m, last, multi, good := l.item(k); good && multi {
+				sum, end, numbered, items = sum+m, last, true, items+1
+				continue
+			}
+		}
 		if !(sep.id == idAnd || sep.id == idWith || sep.mark == ',' || sep.text == "and" || sep.text == "my" && items == 0) {
 			break
 		}

@@ -164,6 +164,10 @@ func (l *line) loneVee() {
 		return
 	}
 	for i := range l.terms {
+		if hull, ok := hullAlone[l.terms[i].text]; ok && i > 0 && l.boatLengthAt(i-1) && (l.endsAt(i) || l.filler(i+1) || l.terms[i+1].measure >= 0 || l.id(i+1) == idWith) {
+			l.put(card.Fact{Slot: "boat.hull", Text: hull, Said: l.said(l.terms[i].start, l.terms[i].end), Row: "hull kind behind a length"})
+			return
+		}
 		if l.terms[i].text != "v" || i == 0 {
 			continue
 		}
@@ -173,6 +177,18 @@ func (l *line) loneVee() {
 			return
 		}
 	}
+}
+
+// hullAlone are words that name a hull only behind a boat's length: "22 ft bay".
+var hullAlone = map[string]string{"bay": "bay", "bass": "bass", "flats": "flats"}
+
+func (l *line) boatLengthAt(i int) bool {
+	m := l.terms[i].measure
+	if m < 0 {
+		return false
+	}
+	f, ok := l.fact("boat.length")
+	return ok && l.r.Measures[m].Said == f.Said
 }
 
 // boatMaterial leaves out plastic worms, wooden docks and tin boxes.

@@ -9,6 +9,7 @@ import (
 // useCues tells how, how long and how fast the motor is used.
 var useCues = []cue{
 	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: not(countNext)},
+	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
 	{name: "it does so much", slot: "boat.speed-measured", kind: read.Speed, low: 0.3, high: 4, alone: true, weight: 8, when: measuredSpeed},
 	{name: "speed of something else", slot: "", kind: read.Speed, alone: true, before: of("outboard", "run"), reachB: 3, weight: 1, when: fast},
@@ -174,7 +175,7 @@ func aPrice(l *line, m int) bool {
 	}
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
 		switch l.text(k) {
-		case "costs", "priced", "quoted", "asking", "selling", "cost", "paid", "saw", "listed":
+		case "costs", "priced", "quoted", "asking", "selling", "cost", "paid", "saw", "listed", "bought", "sells", "runs", "worth":
 			return true
 		}
 	}
