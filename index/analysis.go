@@ -21,6 +21,8 @@ type word struct {
 	// many words; "" where none begins here.
 	concept string
 	span    int
+	trade   bool // the concept is one of the trade, not of talk about it
+	chatter bool // says nothing of what is asked
 }
 
 // number reports whether the word is digits alone; a number tells little about
@@ -82,9 +84,9 @@ var stopWords = sync.OnceValue(func() analysis.TokenMap {
 
 const questionWords = `
 	can could will would should shall may might must please tell show explain say
-	get gets got getting let lets want wants need needs know think like just really
+	use uses using get gets got getting let lets want wants need needs know think like just really
 	ok okay hey hi hello thanks thank much many lot lots also still even ever
-	anyone someone something anything thing things stuff kind sort way ways
+	anyone someone anybody somebody everyone everybody instead something anything thing things stuff kind sort way ways
 	dont doesnt didnt wont cant isnt arent wasnt couldnt wouldnt shouldnt
 	im ive id ill youre youve theyre hes shes thats theres whats wheres hows
 	go goes going gonna wanna one guy buddy mine vs versus etc eg ie`
@@ -148,6 +150,22 @@ func Stems(text string) []string {
 		if w.stem != "" {
 			out = append(out, w.stem)
 		}
+	}
+	return out
+}
+
+// pairs lists neighbouring stems, with at most two stop words between them.
+func pairs(words []word) []string {
+	var out []string
+	last := -1
+	for i, w := range words {
+		if w.stem == "" {
+			continue
+		}
+		if last >= 0 && i-last <= 3 {
+			out = append(out, words[last].stem+" "+w.stem)
+		}
+		last = i
 	}
 	return out
 }

@@ -1,6 +1,11 @@
 package index
 
-import "heronlake.example/ask/kb/words"
+import (
+	"strings"
+	"sync"
+
+	"heronlake.example/ask/kb/words"
+)
 
 // markConcepts finds the trade's words and phrases in a text by the table of
 // package words. A passage is indexed under the concept as well as under its
@@ -17,8 +22,15 @@ func markConcepts(text []word) {
 			i++
 			continue
 		}
-		if id.Kind() != words.Talk {
+		switch {
+		case id.Kind() != words.Talk:
+			text[i].concept, text[i].span, text[i].trade = conceptTerm(id), n, true
+		case searched()[id.Name()]:
 			text[i].concept, text[i].span = conceptTerm(id), n
+		case chatter()[id.Name()]:
+			for j := i; j < i+n; j++ {
+				text[j].chatter = true
+			}
 		}
 		i += n
 	}
@@ -26,3 +38,24 @@ func markConcepts(text []word) {
 
 // conceptTerm is a concept as a term of the index: no word has a tilde.
 func conceptTerm(id words.ID) string { return "~" + id.Name() }
+
+// searched names the entries that are no words of the trade by themselves and
+// yet tell which passage is meant.
+var searched = names(`loaded; dry; capacity plate; weighs; gear; gasoline; child; standing; seated; freeboard;
+	waterline; high; too short; too long; depth; one way; round trip; between trips; at night; all day;
+	half day; full throttle; speed; top speed; budget; horsepower; half down; swimming; electric only;
+	anchor; hold; two motors; leg up; leg down; miles; pulls; age; fish kind; fishing line`)
+
+// chatter names the entries that say who is along and what is wished for, and
+// nothing of what is asked.
+var chatter = names(`companion; me; us; both of us; dog; would like; must; or; and; with; than`)
+
+func names(list string) func() map[string]bool {
+	return sync.OnceValue(func() map[string]bool {
+		m := map[string]bool{}
+		for n := range strings.SplitSeq(list, ";") {
+			m[strings.TrimSpace(n)] = true
+		}
+		return m
+	})
+}

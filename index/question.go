@@ -9,12 +9,13 @@ import (
 // question is what a search looks for: groups of terms, one for each thing that
 // was said.
 type question struct {
-	groups    []group
-	context   []string // stems of what is known besides; they lift, they do not find
-	topics    []string
-	corrected []kb.Correction
-	asked     float64 // the weight of all that counts
-	found     float64 // of that, what any passage knows
+	groups               []group
+	pairs                []term   // neighbours in it
+	context              []string // stems of what is known besides; they lift, they do not find
+	topics               []string
+	corrected            []kb.Correction
+	asked                float64 // the weight of all that counts
+	allWords, knownWords float64 // of that, what any passage knows
 }
 
 // group is one thing that was said, with the ways in which a passage may say it.
@@ -22,6 +23,7 @@ type question struct {
 type group struct {
 	ways    []way
 	weight  float64 // its part of the score
+	trade   bool
 	telling float64 // its part of what the question covers; 0 for a number
 }
 
@@ -41,7 +43,9 @@ type term struct {
 // tests/search; no published source.
 var (
 	weightConcept   = 0.8 // another word for the same thing
-	weightAlike     = 0.4 // a word that asks for the same
+	weightTalk      = 0.6
+	weightCommon    = 0.5
+	weightAlike     = 0.3 // a word that asks for the same
 	weightCorrected = 0.8 // a misspelt word
 	weightNumber    = 0.3 // a number: which passage is meant hardly hangs on it
 )
@@ -52,10 +56,17 @@ func (x *Index) read(q kb.Query) question {
 	words := analyse(clip(q.Text, maxQuestion))
 	for i := 0; i < len(words); {
 		n := max(words[i].span, 1)
+		if words[i].chatter {
+			i++
+			continue
+		}
 		if g := x.group(words[i:i+n], &out); len(g.ways) > 0 {
 			out.add(g)
 		}
 		i += n
+	}
+	for _, p := range pairs(words) {
+		out.pairs = append(out.pairs, term{text: p, idf: 1})
 	}
 	for _, c := range q.Context {
 		out.context = append(out.context, stems(analyse(c))...)
@@ -77,7 +88,12 @@ func (x *Index) group(words []word, out *question) group {
 		}
 	}
 	if c := words[0].concept; c != "" {
-		g.ways = append(g.ways, way{[]term{x.term(c)}, weightConcept})
+		cw := weightConcept
+		if !words[0].trade {
+			cw = weightTalk
+		}
+		g.ways = append(g.ways, way{[]term{x.term(c)}, cw})
+		g.trade = words[0].trade
 	}
 	switch {
 	case len(said.terms) == 0:
@@ -91,6 +107,9 @@ func (x *Index) group(words []word, out *question) group {
 		}
 	}
 	g.ways = append(g.ways, said)
+	if len(words) == 1 && common()[words[0].text] {
+		g.weight, g.telling = weightCommon, weightCommon
+	}
 	if len(words) == 1 {
 		for _, other := range alike()[words[0].stem] {
 			g.ways = append(g.ways, way{[]term{x.term(other)}, weightAlike})
@@ -121,18 +140,34 @@ func (q *question) add(g group) {
 			}
 		}
 	}
+	if g.telling > 0 {
+		switch {
+		case known == 0:
+			q.allWords += KUnk
+		case g.trade:
+			q.allWords += KTrade
+			q.knownWords += known * KTrade
+		default:
+			q.allWords += telling
+			q.knownWords += known * telling
+		}
+	}
 	g.telling *= telling
 	q.asked += g.telling
-	q.found += known * g.telling
 	q.groups = append(q.groups, g)
 }
 
+var (
+	KUnk   = 6.0
+	KTrade = 4.0
+)
+
 // known is the share of the question that any passage knows, by weight.
 func (q question) known() float64 {
-	if q.asked == 0 {
+	if q.allWords == 0 {
 		return 0
 	}
-	return q.found / q.asked
+	return q.knownWords / q.allWords
 }
 
 // term looks a term up in all segments.

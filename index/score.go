@@ -3,6 +3,7 @@ package index
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"heronlake.example/ask/kb"
 
@@ -18,6 +19,9 @@ var (
 	b             = 0.6
 	typicalLength = 80. // terms of title, heading and a passage of 40 to 120 words
 	typicalHead   = 40.
+	Cover         = 0.0
+	Div           = 2.0
+	Pair          = 1.5
 	Alpha         = 1.5
 	MinMax        = 0.0
 )
@@ -32,8 +36,8 @@ var (
 // The floor: a passage is worth citing if it covers this share of the question,
 // and the question is about the trade if the notes know this share of it.
 var (
-	leastCovered = 0.3
-	leastKnown   = 0.45
+	leastCovered = 0.25
+	leastKnown   = 0.5
 )
 
 // sheet is the room in which one segment is scored.
@@ -72,7 +76,7 @@ func (x *Index) rank(q question, limit int) []kb.Hit {
 	}
 	var best []found
 	for _, s := range x.segments {
-		best = append(best, s.rank(q, limit)...)
+		best = append(best, s.rank(q, 3*limit)...)
 	}
 	for i := range best {
 		best[i].id = best[i].segment.id(best[i].doc)
@@ -81,7 +85,12 @@ func (x *Index) rank(q question, limit int) []kb.Hit {
 		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.id, b.id))
 	})
 	hits := []kb.Hit{}
-	for _, f := range best[:min(limit, len(best))] {
+	held := map[string]int{}
+	for _, f := range best {
+		note, _, _ := strings.Cut(f.id, "#")
+		if held[note]++; float64(held[note]) > Div || len(hits) == limit {
+			continue
+		}
 		hits = append(hits, kb.Hit{Passage: f.id, Score: f.score, Covered: f.covered})
 	}
 	return hits
@@ -93,6 +102,11 @@ func (s *segment) rank(q question, limit int) []found {
 	sc := newScores(s.count)
 	for _, g := range q.groups {
 		s.scoreGroup(g, sc)
+	}
+	for _, p := range q.pairs {
+		s.postings(s.pair, p.text, func(doc int, tf, length float64) {
+			sc.total[doc] += Pair * p.idf
+		})
 	}
 	for _, lift := range []struct {
 		words []string
@@ -107,7 +121,7 @@ func (s *segment) rank(q question, limit int) []found {
 			c = sc.covered[doc] / q.asked
 		}
 		if c >= leastCovered {
-			all = append(all, found{segment: s, doc: doc, score: sc.total[doc], covered: c})
+			all = append(all, found{segment: s, doc: doc, score: sc.total[doc] * (1 - Cover + Cover*c), covered: c})
 		}
 	}
 	slices.SortFunc(all, func(a, b found) int {

@@ -20,14 +20,15 @@ import (
 const (
 	fieldText = "text" // stems of title twice, heading twice, topics and body
 	fieldHead = "head" // stems of title, heading and topics
+	fieldPair = "pair" // neighbouring stems, for closeness
 	fieldWord = "word" // the words as written, for corrections
 )
 
 // segment is a part of the index: passages in the order of their ids.
 type segment struct {
-	base             *zap.SegmentBase
-	text, head, word blevesegment.TermDictionary
-	count            int
+	base                   *zap.SegmentBase
+	text, head, pair, word blevesegment.TermDictionary
+	count                  int
 }
 
 // build analyses notes into a new segment in memory.
@@ -53,7 +54,7 @@ func open(base *zap.SegmentBase) (*segment, error) {
 	for _, f := range []struct {
 		name string
 		to   *blevesegment.TermDictionary
-	}{{fieldText, &s.text}, {fieldHead, &s.head}, {fieldWord, &s.word}} {
+	}{{fieldText, &s.text}, {fieldHead, &s.head}, {fieldPair, &s.pair}, {fieldWord, &s.word}} {
 		d, err := base.Dictionary(f.name)
 		if err != nil {
 			return nil, fmt.Errorf("field %s: %w", f.name, err)
@@ -144,6 +145,7 @@ func newDocuments(n kb.Note) []bleveindex.Document {
 			newField(idField, []string{p.ID}, bleveindex.IndexField|bleveindex.StoreField),
 			newField(fieldText, stems(all), bleveindex.IndexField),
 			newField(fieldHead, stems(head), bleveindex.IndexField),
+			newField(fieldPair, pairs(slices.Concat(head, analyse(withoutReferences(p.Text)))), bleveindex.IndexField),
 			newField(fieldWord, append(spellings(all), spellings(head)...), bleveindex.IndexField|bleveindex.SkipFreqNorm),
 		}}
 	}

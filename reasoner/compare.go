@@ -64,7 +64,7 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 			known := false
 			for _, o := range options {
 				cell := ""
-				if st := o.fit.Sol.Step(id); st != nil && len(grounded(o.fit, []answer.Figure{{ID: id.String()}})) > 0 {
+				if st := o.fit.Sol.Step(id); st != nil && len(grounded(o.fit, []answer.Figure{{ID: id.String(), Asked: true}})) > 0 {
 					cell, known = st.Show(s.sys), true
 				}
 				row = append(row, cell)

@@ -18,10 +18,10 @@ func figured(topics []string) bool {
 }
 
 // slotTopics say what a bare statement of facts is about when nothing was asked
-// before, the first match winning.
+// before, the first match winning. People alone are about anything.
 var slotTopics = []struct{ prefix, topic string }{
 	{"load.plate", "capacity"},
-	{"boat.", "fit"}, {"load.", "fit"}, {"people.", "fit"},
+	{"boat.", "fit"}, {"load.", "fit"},
 	{"mount.height", "shaft"}, {"motor.shaft", "shaft"},
 	{"charge", "charger"},
 	{"wire.", "wire"},

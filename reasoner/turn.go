@@ -124,7 +124,7 @@ func because(f *fit.Fit, figures []answer.Figure, otherwise string) string {
 }
 
 // grounded leaves out figures that rest on assumptions alone: a figure needs
-// something that was said, or constants only.
+// something that was said; one of constants only must have been asked for.
 func grounded(f *fit.Fit, figures []answer.Figure) []answer.Figure {
 	return slices.DeleteFunc(figures, func(fig answer.Figure) bool {
 		id, _ := sheet.Lookup(fig.ID)
@@ -137,7 +137,7 @@ func grounded(f *fit.Fit, figures []answer.Figure) []answer.Figure {
 				assumed = true
 			}
 		}
-		return assumed && !said
+		return !said && (assumed || !fig.Asked)
 	})
 }
 

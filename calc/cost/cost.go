@@ -33,10 +33,14 @@ type Wear struct {
 }
 
 func (w Wear) check() error {
-	if err := band.Within("cycles in a battery's life", "", w.Cycles, 1, 100000); err != nil {
+	if err := checkCycles(w.Cycles); err != nil {
 		return err
 	}
 	return band.Within("years a battery may last", "", w.MaxYears, 0.1, 100)
+}
+
+func checkCycles(n float64) error {
+	return band.Within("cycles in a battery's life", "", n, 1, 100000)
 }
 
 // Years is how many years a battery lasts at so many cycles a year: by cycles or
@@ -63,18 +67,20 @@ func Yearly(price unit.Money, w Wear, cyclesAYear float64) (unit.Money, error) {
 	return price / unit.Money(years), nil
 }
 
-// PerCycle is what one cycle of a bank costs: its price over its cycles.
-func PerCycle(price unit.Money, w Wear) (unit.Money, error) {
-	if err := w.check(); err != nil {
+// PerCycle is what one cycle of a bank costs: its price over its cycles, 1 to
+// 100,000 of them.
+func PerCycle(price unit.Money, cycles float64) (unit.Money, error) {
+	if err := checkCycles(cycles); err != nil {
 		return 0, err
 	}
-	return price / unit.Money(w.Cycles), nil
+	return price / unit.Money(cycles), nil
 }
 
 // PerKilowattHour is what a kilowatt hour out of a bank costs over its life:
-// price / (energy x depth x cycles). Energy 1 Wh and more; depth above 0 to 1.
-func PerKilowattHour(price unit.Money, energy unit.Energy, depth float64, w Wear) (unit.Money, error) {
-	if err := w.check(); err != nil {
+// price / (energy x depth x cycles). Energy 1 Wh and more; depth 0.01 to 1; cycles
+// as for PerCycle.
+func PerKilowattHour(price unit.Money, energy unit.Energy, depth, cycles float64) (unit.Money, error) {
+	if err := checkCycles(cycles); err != nil {
 		return 0, err
 	}
 	if err := band.Within("bank energy", "Wh", energy.WattHours(), 1, 1e9); err != nil {
@@ -83,5 +89,5 @@ func PerKilowattHour(price unit.Money, energy unit.Energy, depth float64, w Wear
 	if err := band.Within("depth of each cycle", "", depth, 0.01, 1); err != nil {
 		return 0, err
 	}
-	return price / unit.Money(energy.WattHours()/1000*depth*w.Cycles), nil
+	return price / unit.Money(energy.WattHours()/1000*depth*cycles), nil
 }

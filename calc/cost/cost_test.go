@@ -24,9 +24,8 @@ func ExampleYearly() {
 
 // A bank of 1,200 Wh used to half for 400 cycles gives 240 kWh in its life.
 func ExamplePerKilowattHour() {
-	w := cost.Wear{Cycles: 400, MaxYears: 5}
-	kwh, _ := cost.PerKilowattHour(unit.Dollars(120), unit.WattHours(1200), 0.5, w)
-	cycle, _ := cost.PerCycle(unit.Dollars(120), w)
+	kwh, _ := cost.PerKilowattHour(unit.Dollars(120), unit.WattHours(1200), 0.5, 400)
+	cycle, _ := cost.PerCycle(unit.Dollars(120), 400)
 	fmt.Printf("$%.2f a kWh, $%.2f a cycle\n", kwh.Dollars(), cycle.Dollars())
 	// Output: $0.50 a kWh, $0.30 a cycle
 }
@@ -45,7 +44,10 @@ func TestYearsEndByTheSooner(t *testing.T) {
 	if _, err := cost.Yearly(100, cost.Wear{}, 10); !errors.As(err, &out) {
 		t.Errorf("a battery without cycles: %v, want a *band.OutsideError", err)
 	}
-	if _, err := cost.PerKilowattHour(100, 0, 0.5, w); !errors.As(err, &out) {
+	if _, err := cost.PerCycle(100, 0); !errors.As(err, &out) {
+		t.Errorf("no cycles: %v, want a *band.OutsideError", err)
+	}
+	if _, err := cost.PerKilowattHour(100, 0, 0.5, 400); !errors.As(err, &out) {
 		t.Errorf("a bank without energy: %v, want a *band.OutsideError", err)
 	}
 }

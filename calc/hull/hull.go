@@ -18,6 +18,8 @@
 // under about half the waterline length), marine growth and the wake of several
 // hulls on each other are not in it. Holtrop and Mennen's own data exclude boats
 // as short and flat as these: their formula is no model for them as a whole.
+// Regressions of transom-stern craft before planing (Mercier and Savitsky 1973)
+// begin at a volume Froude number of 1, above trolling speed, and are not used.
 package hull
 
 import (

@@ -72,7 +72,8 @@ func TopSpeed(rating unit.Force, share float64, free, near unit.Speed, drag func
 // otherwise to within a hundred-millionth of the bracket.
 //
 // With a speed near to the crossing given (0: none), it starts there and stops
-// at a ten-thousandth of the bracket, as the end of a band needs no more.
+// once a step is below a two-thousandth of the bracket, as the end of a band
+// needs no more.
 func Crossing(low, high, near unit.Speed, surplus func(unit.Speed) unit.Force) unit.Speed {
 	if near > low && near < high {
 		if u, ok := secant(low, high, near, surplus); ok {
@@ -86,7 +87,7 @@ func Crossing(low, high, near unit.Speed, surplus func(unit.Speed) unit.Force) u
 // where it leaves the bracket or does not settle.
 func secant(low, high, near unit.Speed, surplus func(unit.Speed) unit.Force) (u unit.Speed, ok bool) {
 	const steps = 6
-	enough := 1e-4 * (high - low)
+	enough := 5e-4 * (high - low)
 	a, fa := near, surplus(near)
 	if fa == 0 {
 		return a, true

@@ -45,6 +45,7 @@ func NewBook(groups ...[]Row) (*Book, error) {
 			b.usual++
 		}
 	}
+	b.usual = b.usual * 3 / 4
 	return b, nil
 }
 

@@ -5,7 +5,7 @@ package sheet
 // cannot be known are left out.
 func (s *Solution) If(g Given, outputs ...ID) map[ID]float64 {
 	out := map[ID]float64{}
-	found := newWhatIf(s).with(g, outputs)
+	found := newWhatIf(s, outputs).with(g)
 	for _, id := range outputs {
 		if x, ok := found.Of(id); ok {
 			out[id] = x

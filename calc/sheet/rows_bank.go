@@ -2,11 +2,9 @@ package sheet
 
 import (
 	"math"
-	"strconv"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/bank"
-	"heronlake.example/ask/calc/prop"
 	"heronlake.example/ask/calc/typical"
 	"heronlake.example/ask/calc/unit"
 )
@@ -35,8 +33,9 @@ var (
 	BankNeed    = inner("bank.need", unit.AmpHour, "Capacity needed")
 	BatteryEach = inner("battery.each", unit.AmpHour, "Capacity of each battery")
 	BatteryCase = word("battery.case", "Case size that holds it")
-	// RunDepth is the share of the charge that a run time uses: of a bank in
-	// hand up to the limit, of one still to be bought what it was sized for.
+	// RunDepth is the share of the charge that a run time uses: of given
+	// batteries up to the limit, of a bank for hours that were said what it was
+	// sized for.
 	RunDepth      = inner("runtime.depth", unit.Fraction, "Share of the charge used")
 	RuntimeFull50 = inner("runtime.full-long-life", unit.Hour, "Run time at full throttle, to the depth for a long life")
 	RuntimeUse50  = inner("runtime.cruise-long-life", unit.Hour, "Run time in use, to the depth for a long life")
@@ -103,124 +102,6 @@ func joinRows(groups ...[]Row) []Row {
 	return all
 }
 
-// batteryRows: one battery.
-var batteryRows = []Row{
-	{Name: "battery chemistry unless said", Gives: BatteryChemistry, Source: bankMemory, Basis: Estimate,
-		Assume: func(View) (Guess, bool) {
-			return Guess{Word: "flooded", Others: []string{"agm", "lithium"}, Why: "flooded lead-acid, the cheapest and the one that promises least, unless you say"}, true
-		}},
-	{Name: "battery voltage of a golf-cart case", Gives: BatteryVoltage, Needs: []ID{BatteryGroup}, Source: bciSource, Basis: Practice,
-		Assume: func(v View) (Guess, bool) {
-			g, ok := bank.GroupOf(v.Word(BatteryGroup))
-			if !ok || g.Volts == 12 {
-				return Guess{}, false
-			}
-			return Guess{Value: band.Exactly(g.Volts.Volts()), Why: "golf-cart case sizes hold " + number(g.Volts.Volts()) + "-volt batteries"}, true
-		}},
-	{Name: "single lithium pack at the motor's voltage", Gives: BatteryVoltage, Needs: []ID{BatteryCount, MotorVoltage, BatteryChemistry}, Source: bankMemory, Basis: Estimate,
-		When: func(v View) bool {
-			return v.Of(BatteryCount) == 1 && v.Of(MotorVoltage) > 12 && chemistry(v) == bank.Lithium
-		},
-		Assume: func(v View) (Guess, bool) {
-			return Guess{Value: band.Exactly(v.Of(MotorVoltage)), Why: "one lithium pack made for the motor's voltage, since you have one"}, true
-		}},
-	{Name: "battery voltage unless said", Gives: BatteryVoltage, Source: bankPractice, Basis: Practice,
-		Assume: func(View) (Guess, bool) {
-			return Guess{Value: band.Exactly(12.0), Why: "12-volt batteries unless you say"}, true
-		}},
-
-	{Name: "capacity from reserve minutes", Gives: BatteryCapacity, Needs: []ID{BatteryReserve, BatteryExponent}, Source: reserveSource, Basis: Model,
-		Formula: "500 Ah x ({battery.reserve} / 20 h)^(1/{battery.peukert})",
-		Compute: func(v View) (float64, error) {
-			c, err := bank.CapacityFromReserve(v.Hours(BatteryReserve), v.Of(BatteryExponent))
-			return c.AmpereHours(), err
-		}},
-	{Name: "capacity from the case size", Gives: BatteryCapacity, Needs: []ID{BatteryGroup, BatteryChemistry}, Source: bciSource, Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			g, ok := bank.GroupOf(v.Word(BatteryGroup))
-			if !ok {
-				return Guess{}, false
-			}
-			b, ok := groupCapacity(g, chemistry(v))
-			return Guess{Value: b, Why: "usual for a group " + g.Name + "; the group is a case size, not a capacity: read the label"}, ok
-		}},
-
-	constantBy(BatteryExponent, "Peukert exponent by chemistry", "published ranges by chemistry; they disagree widely",
-		func(c *typical.Chemistry) band.Band[float64] { return c.Exponent }),
-	tradeConstant(BatteryHourRate, "hour rate of the capacity", bankPractice, "deep-cycle batteries are rated over 20 hours", typical.HourRate),
-	constantBy(BatteryLongDepth, "depth for a long life", "public comparison: lead-acid half, lithium iron phosphate 80 %; the rest from memory",
-		func(c *typical.Chemistry) band.Band[float64] { return c.LongDepth }),
-	constantBy(BatteryLimitDepth, "depth at the limit", bankMemory,
-		func(c *typical.Chemistry) band.Band[float64] { return c.LimitDepth }),
-	tradeConstant(BatteryAgeing, "capacity left near the end of life", "IEEE 485 sizes for 1.25 times the load, from memory", "a battery counts as worn out at 80 % of its rating", typical.AgeingShare),
-	{Name: "mean voltage for energy", Gives: BatteryCellVolts, Needs: []ID{BatteryChemistry}, Source: "lithium 3.2 V a cell, public reference; lead 2 V a cell", Basis: Practice,
-		Assume: func(v View) (Guess, bool) {
-			return Guess{Value: band.Exactly(bank.MeanVolts(chemistry(v), 12).Volts()), Why: "six lead cells of 2 V or four lithium cells of 3.2 V", Constant: true}, true
-		}},
-
-	{Name: "air temperature unless said", Gives: AirTemp, Source: bankMemory, Basis: Estimate,
-		Assume: func(View) (Guess, bool) {
-			return Guess{Value: typical.BatteryAirTemp, Why: "a mild day unless you say"}, true
-		}},
-	{Name: "capacity left at this temperature", Gives: BatteryCold, Needs: []ID{AirTemp, BatteryChemistry}, Source: ieeeSource, Basis: Standard,
-		Formula: "what {battery.chemistry} batteries give at {temperature.air}",
-		Compute: coldFactor},
-
-	constantBy(BatteryDensity, "weight of 100 Ah", bankMemory,
-		func(c *typical.Chemistry) band.Band[float64] { return typical.PoundsOf(c.PoundsPer100Ah) }),
-	{Name: "weight of each battery by its capacity", Gives: BatteryMass, Needs: []ID{BatteryEach, BatteryVoltage, BatteryDensity, BatteryChemistry}, May: []ID{BatteryGroup}, Source: bankMemory, Basis: Estimate,
-		When:    func(v View) bool { return !leadCase(v) },
-		Formula: "{battery.each} / 100 Ah x {battery.voltage} / 12 V x {battery.mass-per-100ah}",
-		Compute: func(v View) (float64, error) {
-			return v.Of(BatteryEach) / 100 * v.Of(BatteryVoltage) / 12 * v.Of(BatteryDensity), nil
-		}},
-	{Name: "weight of each battery by its case size", Gives: BatteryMass, Needs: []ID{BatteryGroup, BatteryChemistry}, Source: bankMemory, Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			g, _ := bank.GroupOf(v.Word(BatteryGroup))
-			t := typical.GroupBatteryOf(g.Name)
-			if t == nil || !chemistry(v).Lead() {
-				return Guess{}, false
-			}
-			return Guess{Value: typical.PoundsOf(t.Pounds), Why: "usual for a lead-acid group " + g.Name, Constant: true}, true
-		}},
-}
-
-// groupCapacity is the usual capacity of a battery in a case size.
-func groupCapacity(g bank.Group, c bank.Chemistry) (band.Band[float64], bool) {
-	if c == bank.Lithium {
-		if t := typical.GroupBatteryOf(g.Name); t != nil && t.LithiumA.Nominal > 0 {
-			return t.LithiumA, true
-		}
-		return band.Band[float64]{}, false
-	}
-	if g.Capacity.Nominal > 0 {
-		return band.Band[float64]{Low: float64(g.Capacity.Low), Nominal: float64(g.Capacity.Nominal), High: float64(g.Capacity.High)}, true
-	}
-	b, ok := typical.UnratedCapacity[g.Name]
-	return b, ok
-}
-
-// leadCase reports whether the batteries are lead in a case size of known weight.
-func leadCase(v View) bool {
-	g, ok := bank.GroupOf(v.Word(BatteryGroup))
-	return ok && chemistry(v).Lead() && typical.GroupBatteryOf(g.Name) != nil
-}
-
-// coldFactor holds the ends of the published range and says so.
-func coldFactor(v View) (float64, error) {
-	c, t := chemistry(v), v.Temperature(AirTemp)
-	low, high := bank.TemperatureRange(c)
-	switch {
-	case t < low:
-		v.Warn("colder than the battery figures reach: expect less than is shown")
-	case t > high:
-		v.Warn("hotter than the battery figures reach: heat does not add run time and wears batteries out")
-	}
-	return bank.CapacityFactor(c, min(max(t, low), high))
-}
-
-func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }
-
 // layoutRows: how the batteries are joined.
 var layoutRows = []Row{
 	{Name: "layout unless said", Gives: BatteryLayout, Needs: []ID{BatteryCount, BatteryVoltage}, May: []ID{MotorVoltage}, Source: bankPractice, Basis: Practice,
@@ -260,11 +141,11 @@ var layoutRows = []Row{
 	{Name: "strings from the batteries in hand", Gives: BankStrings, Needs: []ID{BatteryCount, BankSeries}, Source: bankPractice, Basis: Practice,
 		Formula: "{battery.count} / {bank.series}, whole strings",
 		Compute: stringsInHand},
-	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry, BatteryVoltage}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
+	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
 		When: func(v View) bool {
 			return !v.Has(BatteryCapacity) && hoursSaid(v)
 		},
-		Formula: "{bank.need} in batteries of a usual size, whole strings",
+		Formula: "{bank.need} in {battery.chemistry} batteries of a usual size, whole strings",
 		Compute: func(v View) (float64, error) {
 			sizes := sizesOf(v)
 			return max(1, math.Ceil(v.Of(BankNeed)/sizes[len(sizes)-1]-1e-9)), nil
@@ -337,7 +218,7 @@ var needRows = []Row{
 		}},
 	{Name: "bank for the profile", Gives: BankNeed, Needs: append([]ID{DutyHours, BatteryExponent, BatteryHourRate, BatteryLongDepth, BatteryAgeing, BatteryCold}, dutyNeeds...),
 		Source: peukertSource, Basis: Model,
-		Formula: "smallest bank whose {battery.depth-long-life} x {battery.ageing} x {battery.cold-factor} carries the profile of {duty.hours}",
+		Formula: "smallest bank that carries the profile of {duty.hours}, full throttle {motor.current}, on " + needShare + " of it, by Peukert's exponent {battery.peukert} from the {battery.hour-rate} rate",
 		Compute: func(v View) (float64, error) { return capacityFor(v, dutyStretches(v)) }},
 	steadyNeed("bank for the hours, below the rated current", "{cruise.current} x {use.hours} / "+needShare, true),
 	steadyNeed("bank for the hours", "{cruise.current} x {battery.hour-rate} x ({use.hours} / ({battery.hour-rate} x "+needShare+"))^(1/{battery.peukert})", false),
@@ -345,7 +226,7 @@ var needRows = []Row{
 		Formula: "{battery.capacity}",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity), nil }},
 	{Name: "battery of the next usual size", Gives: BatteryEach, Needs: []ID{BankNeed, BankStrings, BatteryChemistry}, Said: []ID{UseHours, UseDistance}, Source: bankMemory, Basis: Estimate, Ladder: true,
-		Formula: "next usual size above {bank.need} / {bank.strings}",
+		Formula: "next usual size of {battery.chemistry} battery above {bank.need} / {bank.strings}",
 		Compute: chooseBattery},
 	{Name: "case size that holds it", Gives: BatteryCase, Needs: []ID{BatteryEach, BatteryChemistry}, Source: bciSource, Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
@@ -415,6 +296,10 @@ var bankFigureRows = []Row{
 	{Name: "bank in hand", Gives: BankCapacity, Needs: []ID{BatteryCapacity, BankStrings}, Source: "series adds volts, side by side adds ampere hours", Basis: Practice,
 		Formula: "{battery.capacity} x {bank.strings} side by side; series adds no Ah",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity) * v.Of(BankStrings), nil }},
+	{Name: "bank of a usual size for a day", Gives: BankCapacity, Needs: []ID{BatteryEach, BankStrings, BankNeed}, Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
+		When:    func(v View) bool { return !hoursSaid(v) },
+		Formula: "{battery.each} x {bank.strings} side by side, where a day asks for {bank.need}",
+		Compute: func(v View) (float64, error) { return v.Of(BatteryEach) * v.Of(BankStrings), nil }},
 	{Name: "bank needed", Gives: BankCapacity, Needs: []ID{BankNeed}, Source: peukertSource, Basis: Model,
 		Formula: "{bank.need}",
 		Compute: func(v View) (float64, error) { return v.Of(BankNeed), nil }},
@@ -439,124 +324,4 @@ var bankFigureRows = []Row{
 			v.Warn("each lithium battery must pass this current all the time, and its maker must allow it in series; its own cut-off leaves no thrust and gives no warning")
 			return bank.ProtectionCurrent(v.Current(MotorCurrent)).Amperes(), nil
 		}},
-}
-
-// depthRows: how far down a run time goes. A bank in hand is run to the limit of
-// its chemistry, with the time for a long life beside it; a bank still to be
-// bought was sized for a long life and old age, and its run time is that.
-var depthRows = []Row{
-	{Name: "share used of a bank in hand", Gives: RunDepth, Needs: []ID{BatteryCapacity, BatteryLimitDepth}, Source: bankPractice, Basis: Practice,
-		Formula: "{battery.depth-limit}, the limit, of batteries as good as new",
-		Compute: func(v View) (float64, error) { return v.Of(BatteryLimitDepth), nil }},
-	{Name: "share used of a bank to be bought", Gives: RunDepth, Needs: []ID{BatteryLongDepth, BatteryAgeing}, Source: bankPractice, Basis: Practice,
-		Formula: "{battery.depth-long-life} for a long life x {battery.ageing} when old",
-		Compute: func(v View) (float64, error) { return v.Of(BatteryLongDepth) * v.Of(BatteryAgeing), nil }},
-}
-
-// runtimeRows give a run time at a steady current. Below the rated current the
-// law is capped, and the row shows plain division.
-func runtimeRows(figure, current, longLife ID, name string) []Row {
-	row := func(gives, depth ID, name string, when func(View) bool, slow bool) Row {
-		amps := "{" + current.String() + "}"
-		formula := "{battery.hour-rate} x ({bank.capacity} / (" + amps + " x {battery.hour-rate}))^{battery.peukert}"
-		if slow {
-			name += ", below the rated current"
-			formula = "{bank.capacity} / " + amps
-		}
-		return Row{Name: name, Gives: gives, Source: peukertSource, Basis: Model,
-			Needs: []ID{BankCapacity, current, BatteryExponent, BatteryHourRate, depth, BatteryCold, BatteryChemistry},
-			When: func(v View) bool {
-				return slow == (v.Current(current) <= ratedBank(v).RatedCurrent()) && (when == nil || when(v))
-			},
-			Formula: "{" + depth.String() + "} x {battery.cold-factor} x " + formula,
-			Compute: func(v View) (float64, error) {
-				t, err := ratedBank(v).Time(v.Current(current))
-				return t.Hours() * v.Of(depth) * v.Of(BatteryCold), err
-			}}
-	}
-	long := "run time at " + name + " for a long life"
-	shown := "run time at " + name
-	rows := []Row{
-		row(longLife, BatteryLongDepth, long, isLead, true),
-		row(longLife, BatteryLongDepth, long, isLead, false),
-		row(figure, RunDepth, shown, nil, true),
-		row(figure, RunDepth, shown, nil, false),
-	}
-	for i := range rows {
-		if rows[i].Gives == figure {
-			rows[i].May = []ID{longLife}
-		}
-	}
-	return rows
-}
-
-func isLead(v View) bool { return chemistry(v).Lead() }
-
-// What a duty profile is reckoned from.
-var (
-	dutyNeeds = []ID{MotorCurrent, MotorSpeeds, MotorIdle, DialExponent}
-)
-
-// dutyStretches turns the throttles that were said into currents.
-func dutyStretches(v View) []bank.Stretch {
-	duty := v.Duty()
-	out := make([]bank.Stretch, len(duty))
-	for i, s := range duty {
-		out[i] = bank.Stretch{Current: dutyCurrent(v, s.Throttle), Hours: s.Hours}
-	}
-	return out
-}
-
-// dutyCurrent is the current at a throttle: the dial's share of full current by
-// the kind of control, and the idle draw of a variable one, as for the
-// current in use.
-func dutyCurrent(v View, throttle float64) unit.Current {
-	full := v.Of(MotorCurrent)
-	if v.Word(MotorSpeeds) == "fixed" {
-		return unit.Current(full * prop.ResistorShare(prop.FixedThrust(throttle)))
-	}
-	return unit.Current(min(full, full*prop.VariableCurrent(throttle, v.Of(DialExponent))+v.Of(MotorIdle)))
-}
-
-// dutyRows: a profile of throttles in place of one current.
-var dutyRows = []Row{
-	{Name: "hours of the profile", Gives: DutyHours, Source: "as said", Basis: Said,
-		When:    func(v View) bool { return len(v.Duty()) > 0 },
-		Formula: "sum of the hours said",
-		Compute: func(v View) (float64, error) {
-			var h unit.Duration
-			for _, s := range v.Duty() {
-				h += s.Hours
-			}
-			return h.Hours(), nil
-		}},
-	{Name: "charge of the profile", Gives: DutyCharge, Needs: append([]ID{DutyHours, BankCapacity, BatteryExponent, BatteryHourRate}, dutyNeeds...),
-		Source: peukertSource, Basis: Model,
-		Formula: "sum of hours x current, each weighted by (current / rated current)^({battery.peukert} - 1)",
-		Compute: func(v View) (float64, error) {
-			p, err := ratedBank(v).Empty(dutyStretches(v))
-			return p.Used.AmpereHours(), err
-		}},
-	{Name: "run time of the profile, for a long life", Gives: RuntimeUse50, Needs: []ID{DutyCharge, DutyHours, BankCapacity, BatteryLongDepth, BatteryCold, BatteryChemistry}, Source: peukertSource, Basis: Model,
-		When:    isLead,
-		Formula: "{battery.depth-long-life} x {battery.cold-factor} x {bank.capacity} / {duty.charge} x {duty.hours}",
-		Compute: func(v View) (float64, error) { return profileTime(v, BatteryLongDepth) }},
-	{Name: "run time of the profile", Gives: RuntimeCruise, Needs: []ID{DutyCharge, DutyHours, BankCapacity, RunDepth, BatteryCold}, May: []ID{RuntimeUse50}, Source: peukertSource, Basis: Model,
-		Formula: "{runtime.depth} x {battery.cold-factor} x {bank.capacity} / {duty.charge} x {duty.hours}, the profile over and over",
-		Compute: func(v View) (float64, error) { return profileTime(v, RunDepth) }},
-}
-
-// profileTime is how long a profile could be kept up, as often as it fits.
-func profileTime(v View, depth ID) (float64, error) {
-	if v.Of(DutyCharge) <= 0 {
-		return 0, &RangeError{Cell: DutyCharge, Value: v.Of(DutyCharge), Text: "a profile needs some throttle and some time"}
-	}
-	return v.Of(depth) * v.Of(BatteryCold) * v.Of(BankCapacity) / v.Of(DutyCharge) * v.Of(DutyHours), nil
-}
-
-// rangeRows: how far.
-var rangeRows = []Row{
-	{Name: "range in use", Gives: RangeCruise, Needs: []ID{CruiseSpeed, RuntimeCruise}, Source: "speed times time, still water", Basis: Model,
-		Formula: "{cruise.speed} x {runtime.cruise}, there and back together",
-		Compute: func(v View) (float64, error) { return v.Of(CruiseSpeed) * v.Of(RuntimeCruise) * 3600, nil }},
 }

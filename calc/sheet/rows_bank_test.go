@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -82,12 +83,17 @@ func TestBatteryInHand(t *testing.T) {
 		about("reserve minutes", BatteryCapacity, 89.65, num(BatteryReserve, 140.0/60), txt(BatteryChemistry, "flooded")),
 		about("reserve before case", BatteryCapacity, 89.65, num(BatteryReserve, 140.0/60), txt(BatteryGroup, "24")),
 		about("what was said before all", BatteryCapacity, 92, num(BatteryCapacity, 92), num(BatteryReserve, 2), txt(BatteryGroup, "27")),
+		about("count alone", BatteryCapacity, 100, num(BatteryCount, 2)),
+		about("count of golf-cart batteries", BatteryCapacity, 210, num(BatteryCount, 4), num(BatteryVoltage, 6)),
 		about("golf cart", BatteryVoltage, 6, txt(BatteryGroup, "GC2")),
 		about("pair of 27s weighs", BankWeight, unit.Pounds(116).Kilograms(), num(BatteryCount, 2), txt(BatteryGroup, "27")),
 		about("lithium by its Ah", BankWeight, unit.Pounds(26).Kilograms(), num(BatteryCount, 1), num(BatteryCapacity, 100), txt(BatteryChemistry, "lithium")),
 	} {
 		a.run(t)
 	}
+	// Two batteries for a day of 8 h are two usual batteries, not whatever would
+	// make 8 h of it: 0.8 x 100 Ah / 4 A.
+	about("hours said ask nothing of batteries in hand", RuntimeCruise, 20, num(BatteryCount, 2), num(MotorVoltage, 24), num(CruiseCurrent, 4), num(UseHours, 8), warm).run(t)
 	if s := StandardBook().Solve(Question{Given: []Given{txt(BatteryGroup, "77")}, Want: []ID{BatteryCapacity}}); s.Has(BatteryCapacity) {
 		t.Errorf("a case size that does not exist holds %g Ah", s.Value(BatteryCapacity))
 	}
@@ -222,6 +228,33 @@ func TestSheetBankToHoursAndBack(t *testing.T) {
 			t.Fatalf("the same bank new runs %g h to the limit, less than %g h", inHand.Value(RuntimeCruise), hours)
 		}
 	})
+}
+
+// onlyDecide are needs that choose a row or guard it and do not enter its result.
+var onlyDecide = map[string][]ID{
+	"voltage of batteries side by side":  {BatteryCount},
+	"breaker":                            {MotorCurrent},
+	"drop by the wire-area formula":      {WireJudged},
+	"charge time":                        {ChargeAccept},
+	"bank for the profile":               {MotorIdle, DialExponent},
+	"charge of the profile, five speeds": {MotorIdle, DialExponent},
+}
+
+// What enters a result stands in the formula that the reader is shown. A word
+// that chooses a row need not.
+func TestBankAndWireFormulasShowTheirNeeds(t *testing.T) {
+	for _, rows := range [][]Row{bankRows, wireRows, chargeRows} {
+		for i := range rows {
+			r := &rows[i]
+			for _, id := range r.Needs {
+				shown := strings.Contains(r.Formula, "{"+id.String()+"}") || id.Describe().Word
+				capped := strings.HasSuffix(r.Name, "below the rated current") && (id == BatteryExponent || id == BatteryHourRate)
+				if r.Compute != nil && !shown && !capped && !slices.Contains(onlyDecide[r.Name], id) {
+					t.Errorf("row %q needs %s and does not show it: %q", r.Name, id, r.Formula)
+				}
+			}
+		}
+	}
 }
 
 // Further questions for the tests that every row must stand.

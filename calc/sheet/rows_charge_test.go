@@ -71,7 +71,7 @@ func TestChargersNeverRoundDownInSilence(t *testing.T) {
 }
 
 func TestCost(t *testing.T) {
-	// Invented prices. Flooded, 40 days a year: five years of age come before
+	// Invented prices. Flooded, 30 days a year: five years of age come before
 	// 400 cycles.
 	prices := []Given{num(BatteryPrice, 140), num(MotorPrice, 900), num(ChargerPrice, 160), num(WiringPrice, 110), num(MotorVoltage, 24), txt(BatteryChemistry, "flooded"), num(BatteryCapacity, 100)}
 	for _, a := range []ask{

@@ -33,7 +33,7 @@ var costRows = []Row{
 		func(c *typical.Chemistry) band.Band[float64] { return band.Exactly(c.MaxYears) }),
 	{Name: "days out a year unless said", Gives: UseTrips, Source: bankMemory, Basis: Estimate,
 		Assume: func(View) (Guess, bool) {
-			return Guess{Value: typical.TripsAYear, Why: "forty days out a year unless you say"}, true
+			return Guess{Value: typical.TripsAYear, Why: "thirty days out a year unless you say"}, true
 		}},
 	{Name: "cost complete", Gives: CostTotal, Needs: []ID{MotorPrice, BankCount, BatteryPrice, ChargerPrice, WiringPrice}, Source: "the shop's list", Basis: Stock,
 		Formula: "{motor.price} + {bank.count} x {battery.price} + {charger.price} + {wiring.price}",
@@ -48,27 +48,23 @@ var costRows = []Row{
 	{Name: "batteries a year", Gives: CostYearly, Needs: []ID{BatteryPrice, BankCount, BatteryLife, BatteryYears, UseTrips}, Source: wearSource, Basis: Estimate,
 		Formula: "{bank.count} x {battery.price} over the sooner of {battery.cycle-life} cycles at {use.trips} a year and {battery.most-years} years",
 		Compute: func(v View) (float64, error) {
-			m, err := cost.Yearly(bankPrice(v), wear(v), v.Of(UseTrips))
+			m, err := cost.Yearly(bankPrice(v), cost.Wear{Cycles: v.Of(BatteryLife), MaxYears: v.Of(BatteryYears)}, v.Of(UseTrips))
 			return m.Dollars(), err
 		}},
-	{Name: "batteries, each day out", Gives: CostCycle, Needs: []ID{BatteryPrice, BankCount, BatteryLife, BatteryYears}, Source: wearSource, Basis: Estimate,
+	{Name: "batteries, each day out", Gives: CostCycle, Needs: []ID{BatteryPrice, BankCount, BatteryLife}, Source: wearSource, Basis: Estimate,
 		Formula: "{bank.count} x {battery.price} / {battery.cycle-life} cycles",
 		Compute: func(v View) (float64, error) {
-			m, err := cost.PerCycle(bankPrice(v), wear(v))
+			m, err := cost.PerCycle(bankPrice(v), v.Of(BatteryLife))
 			return m.Dollars(), err
 		}},
-	{Name: "batteries, each kWh delivered", Gives: CostEnergy, Needs: []ID{BatteryPrice, BankCount, BankEnergy, BatteryLongDepth, BatteryLife, BatteryYears}, Source: wearSource, Basis: Estimate,
+	{Name: "batteries, each kWh delivered", Gives: CostEnergy, Needs: []ID{BatteryPrice, BankCount, BankEnergy, BatteryLongDepth, BatteryLife}, Source: wearSource, Basis: Estimate,
 		Formula: "{bank.count} x {battery.price} / ({bank.energy} x {battery.depth-long-life} x {battery.cycle-life} cycles)",
 		Compute: func(v View) (float64, error) {
-			m, err := cost.PerKilowattHour(bankPrice(v), v.Energy(BankEnergy), v.Of(BatteryLongDepth), wear(v))
+			m, err := cost.PerKilowattHour(bankPrice(v), v.Energy(BankEnergy), v.Of(BatteryLongDepth), v.Of(BatteryLife))
 			return m.Dollars(), err
 		}},
 }
 
 func bankPrice(v View) unit.Money {
 	return cost.Total(cost.Item{Each: unit.Money(v.Of(BatteryPrice)), Count: int(v.Of(BankCount))})
-}
-
-func wear(v View) cost.Wear {
-	return cost.Wear{Cycles: v.Of(BatteryLife), MaxYears: v.Of(BatteryYears)}
 }

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
 
 	"heronlake.example/ask/calc/band"
@@ -100,14 +99,39 @@ func waterOf(v View) hull.Water {
 	return hull.Water{Density: unit.Density(v.Of(WaterRho)), Viscosity: unit.Viscosity(v.Of(WaterNu))}
 }
 
+// dragFormula shows what dragAt works out; its parts are dragTerm's.
+const dragFormula = "{hull.drag-factor} x (friction {=friction} + waves {=waves} + transom {=transom}) + leg {=leg}, at {%s}"
+
+// dragTerm gives the parts of the drag at the speed that a cell holds.
+func dragTerm(way ID) func(v View, name string) (float64, unit.Form) {
+	return func(v View, name string) (float64, unit.Form) {
+		p := modelAt(v, v.Speed(way))
+		switch name {
+		case "friction":
+			return p.Friction.Newtons(), unit.Thrust
+		case "waves":
+			return p.Residuary.Newtons(), unit.Thrust
+		case "transom":
+			return p.Transom.Newtons(), unit.Thrust
+		case "leg":
+			return p.Leg.Newtons(), unit.Thrust
+		}
+		f, err := dragAt(v, v.Speed(way))
+		if err != nil {
+			return math.NaN(), unit.Thrust
+		}
+		return f.Newtons(), unit.Thrust
+	}
+}
+
 // warnSpeed says so where a shown speed is one that the hull model does not
 // reach.
 func warnSpeed(v View, u unit.Speed) {
 	switch {
 	case u > hull.HighestSpeed:
-		v.Warn(fmt.Sprintf("%s is above what the hull model was made for: take it as a rough guess", unit.Show(float64(u), unit.Pace, unit.US)))
+		v.Warn("above 5.6 mph (2.5 m/s) the hull model has no tests behind it: a rough guess")
 	case u < hull.LowestSpeed:
-		v.Warn("at so slow a pace the hull model says little")
+		v.Warn("below 0.7 mph (0.3 m/s) the hull model says little")
 	}
 }
 
@@ -243,7 +267,8 @@ var hullRows = []Row{
 	},
 	{
 		Name: "hull drag by a measured speed", Gives: HullFactor, Needs: append([]ID{SpeedMeasured, SpeedDelivered, HullCertainty}, modelNeeds...),
-		Formula: "{hull.calibration} x {boat.speed-delivered} / drag by the model at {boat.speed-measured}",
+		Formula: "{hull.calibration} x ({boat.speed-delivered} - leg {=leg}) / (friction {=friction} + waves {=waves} + transom {=transom}), at {boat.speed-measured}",
+		Term:    dragTerm(SpeedMeasured),
 		Source:  "resistance equals thrust at a steady speed", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			u := v.Speed(SpeedMeasured)

@@ -269,8 +269,29 @@ var loadRows = []Row{
 		Assume: engineGuess,
 	},
 	{
+		// A margin that left the engine out would be a wrong figure told with
+		// confidence.
+		Name: "main engine by the plate", Gives: LoadEngine, Needs: []ID{LoadPlate},
+		Source: "a boat with a plate carries an outboard, of about a quarter of the plate's weight; from memory", Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			p := v.Of(LoadPlate)
+			return Guess{Value: band.Of(0, 0.25*p, 0.4*p), Why: "a main engine of a quarter of the plate unless you say"}, true
+		},
+	},
+	{
 		Name: "fuel by kind and length", Gives: FuelVolume, Needs: []ID{BoatHull, BoatLength}, Said: []ID{LoadEngine, EnginePower}, Source: kindSource, Basis: Estimate,
 		Assume: fuelGuess,
+	},
+	{
+		Name: "portable fuel by the plate", Gives: FuelVolume, Needs: []ID{LoadPlate}, Said: []ID{LoadEngine},
+		Source: "from memory", Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			if v.Said(LoadEngine) && v.Of(LoadEngine) == 0 {
+				return Guess{Why: "no main engine, no fuel", Constant: true}, true
+			}
+			t := typical.PortableTank
+			return Guess{Value: si(t), Why: "one portable tank unless you say"}, true
+		},
 	},
 	{
 		Name: "fuel density", Gives: FuelDensity, Source: "gasoline 6.1 lb a US gallon in boating practice, 6.0 to 6.3 at 60 F by published tables", Basis: Practice,
@@ -326,7 +347,7 @@ var loadRows = []Row{
 		},
 	},
 	{
-		Name: "weight that the plate counts", Gives: PlateAboard, Needs: []ID{LoadPeople, LoadGear, LoadMotor, PlateBatteries}, May: []ID{LoadEngine, PlateFuel, LoadAdded},
+		Name: "weight that the plate counts", Gives: PlateAboard, Needs: []ID{LoadPeople, LoadGear, LoadEngine, PlateFuel, LoadMotor, PlateBatteries}, May: []ID{LoadAdded},
 		Formula: "{load.people} + {load.gear} + {load.engine} + {plate.fuel} + {plate.batteries} + {load.motor} + {load.added}",
 		Source:  "33 CFR 183.25: persons, motors and gear", Basis: Regulation,
 		Compute: func(v View) (float64, error) {
@@ -344,7 +365,7 @@ var loadRows = []Row{
 		},
 	},
 	{
-		Name: "people that the plate leaves room for", Gives: PeopleMost, Needs: []ID{LoadPlate, LoadMotor, PlateBatteries}, May: []ID{LoadEngine, PlateFuel, LoadGear},
+		Name: "people that the plate leaves room for", Gives: PeopleMost, Needs: []ID{LoadPlate, LoadEngine, PlateFuel, LoadMotor, PlateBatteries, LoadGear},
 		Formula: "({load.plate} - {load.engine} - {plate.fuel} - {plate.batteries} - {load.motor} - {load.gear} + 32 lb) / 141 lb",
 		Source:  "33 CFR 183.41(b), one half up; motor, batteries and gear taken off first", Basis: Regulation,
 		Compute: func(v View) (float64, error) {
@@ -368,7 +389,7 @@ func engineGuess(v View) (Guess, bool) {
 		return Guess{}, false
 	}
 	if len(b.Engine) == 0 {
-		return Guess{Why: "no main engine on this kind of boat"}, true
+		return Guess{Why: "no main engine on this kind of boat", Constant: true}, true
 	}
 	p, _ := b.Engine.Value(v.Length(BoatLength), 2)
 	weigh := func(p unit.Power) (float64, bool) {
@@ -390,7 +411,7 @@ func fuelGuess(v View) (Guess, bool) {
 	case !ok:
 		return Guess{}, false
 	case len(b.Fuel) == 0 || v.Said(LoadEngine) && v.Of(LoadEngine) == 0:
-		return Guess{Why: "no main engine, no fuel"}, true
+		return Guess{Why: "no main engine, no fuel", Constant: true}, true
 	}
 	x, _ := b.Fuel.Value(v.Length(BoatLength), 3)
 	if v.Said(EnginePower) {

@@ -123,10 +123,11 @@ func TestHullGuessReadsOnlyWhatWasSaid(t *testing.T) {
 	}
 }
 
-// 1100 - (4 x 175 + 90 + 240 + motor 50 + two usual batteries of 58).
+// 1100 - (4 x 175 + 90 + 240 + 6 gal of fuel at 6.1 + motor 50 + two usual
+// batteries of 58).
 func TestLeftUnderThePlate(t *testing.T) {
 	s := solve(LoadMargin, lbs(LoadPlate, 1100), num(PeopleCount, 4), lbs(PeopleEach, 175), lbs(LoadGear, 90), lbs(LoadEngine, 240), num(BatteryCount, 2))
-	wantPounds(t, s, LoadMargin, 1100-(700+90+240+50+116))
+	wantPounds(t, s, LoadMargin, 1100-(700+90+240+36.6+50+116))
 	if b := s.Step(LoadMargin).Band; !(b.Low < b.Nominal && b.Nominal < b.High) {
 		t.Errorf("no band: %v", b)
 	}
@@ -139,11 +140,23 @@ func TestLeftUnderThePlate(t *testing.T) {
 	}
 }
 
-// (1000 - 240 - 50 - 58 - 90 + 32) / 141 = 4.21.
+// (1000 - 240 - 36.6 - 50 - 58 - 90 + 32) / 141 = 3.95.
 func TestPeopleThatThePlateLeavesRoomFor(t *testing.T) {
 	s := solve(PeopleMost, lbs(LoadPlate, 1000), lbs(LoadEngine, 240), num(BatteryCount, 1), lbs(LoadGear, 90))
 	if got := s.Value(PeopleMost); got != 4 {
 		t.Errorf("room for %g people, want 4", got)
+	}
+}
+
+// Nothing said of the engine: one is assumed, and it may be asked for.
+func TestPlateReckonsWithAnEngine(t *testing.T) {
+	s := solve(LoadMargin, lbs(LoadPlate, 1000), num(PeopleCount, 3))
+	st := s.Step(LoadEngine)
+	if st == nil || st.Origin != Assumed || !st.Band.Wide() {
+		t.Fatalf("%+v", st)
+	}
+	if none := solve(LoadMargin, lbs(LoadPlate, 1000), num(PeopleCount, 3), lbs(LoadEngine, 0)); pounds(t, none, LoadMargin) <= pounds(t, s, LoadMargin) {
+		t.Error("no engine leaves no more than an engine")
 	}
 }
 

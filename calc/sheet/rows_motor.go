@@ -173,7 +173,7 @@ var motorRows = []Row{
 	constant("share of thrust in reverse", ReverseShare, typical.Reverse, "a prop is shaped for one way", typical.FromMemory),
 	{
 		Name: "most thrust of a power", Gives: MomentumLimit, Needs: []ID{MotorThrust, MotorAmps, SystemVoltage, MotorEfficiency},
-		Formula: "cube root of 2 x 998 kg/m3 x prop's disk x ({system.voltage} x {motor.amps} x {motor.efficiency})^2",
+		Formula: "cube root of 2 x 998 kg/m3 x the disk of a {motor.thrust} motor's prop x ({system.voltage} x {motor.amps} x {motor.efficiency})^2",
 		Source:  "momentum theory, T^3 = 2 rho A P^2", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			p := unit.Watts(v.Of(SystemVoltage) * v.Of(MotorAmps) * v.Of(MotorEfficiency))
@@ -259,7 +259,7 @@ var motorRows = []Row{
 	},
 	{
 		Name: "thrust at a trolling speed", Gives: CruisePull, Needs: append([]ID{UseSpeed}, hullNeeds...),
-		Formula: fmt.Sprintf(dragFormula, UseSpeed), Source: sourceDrag, Basis: Model,
+		Formula: fmt.Sprintf(dragFormula, UseSpeed), Term: dragTerm(UseSpeed), Source: sourceDrag, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := dragAt(v, v.Speed(UseSpeed))
 			warnSpeed(v, v.Speed(UseSpeed))
@@ -325,7 +325,7 @@ var motorRows = []Row{
 	},
 	{
 		Name: "variable, for a speed", Gives: VariableShare, Needs: []ID{UseSpeed, CruiseTau, ControlLoss},
-		Formula: "{cruise.thrust-fraction}^1.5 / {motor.controller-efficiency}, at most 1", Source: sourceChopper, Basis: Model,
+		Formula: "at {use.speed}, {cruise.thrust-fraction}^1.5 / {motor.controller-efficiency}, at most 1", Source: sourceChopper, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return min(prop.ModulatedShare(v.Of(CruiseTau))/v.Of(ControlLoss), 1), nil
 		},
@@ -350,7 +350,7 @@ var motorRows = []Row{
 	},
 	{
 		Name: "fixed, for a speed", Gives: FixedShare, Needs: []ID{UseSpeed, CruiseTau},
-		Formula: "the lowest speed of five that gives {cruise.thrust-fraction} of thrust: current share is thrust share", Source: sourceSwitch, Basis: Model,
+		Formula: "at {use.speed}, the lowest speed of five that gives {cruise.thrust-fraction} of thrust: current share is thrust share", Source: sourceSwitch, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			tau, err := prop.FixedStepFor(v.Of(CruiseTau))
 			return prop.ResistorShare(tau), err
@@ -409,7 +409,8 @@ var motorRows = []Row{
 	},
 	{
 		Name: "top speed", Gives: SpeedTop, Needs: append([]ID{RatedThrust, MotorFreeSpeed}, hullNeeds...), May: []ID{BoatHull},
-		Formula: "where {motor.rating} x (1 - speed / {motor.free-speed}) meets the hull's drag",
+		Formula: "where {motor.rating} x (1 - speed / {motor.free-speed}) meets the hull's drag, there {=drag}: {hull.drag-factor} x (friction {=friction} + waves {=waves} + transom {=transom}) + leg {=leg}",
+		Term:    dragTerm(SpeedTop),
 		Source:  sourceBalance, Basis: Model,
 		Compute: topSpeed,
 	},
@@ -470,9 +471,9 @@ var holdNeeds = []ID{RatedThrust, MotorFreeSpeed, ThrustMargin, WindDragArea, Wi
 
 func hasDuty(v View) bool { return len(v.Duty()) > 0 }
 
-// noThrottle is true where neither a dial nor a speed was given: a speed that
-// the motor cannot make must not fall back on a typical day.
-func noThrottle(v View) bool { return !v.Has(UseSpeed) && !v.Has(UseThrottle) }
+// noThrottle is true where neither a dial nor a speed nor a profile was given: a
+// speed that the motor cannot make must not fall back on a typical day.
+func noThrottle(v View) bool { return !v.Has(UseSpeed) && !v.Has(UseThrottle) && !hasDuty(v) }
 
 func dialInRange(v View) error {
 	if d := v.Of(UseThrottle); !(d >= 0 && d <= 1) {

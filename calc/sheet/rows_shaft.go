@@ -10,6 +10,7 @@ import (
 
 // Inner cells of shaft and trim.
 var (
+	ShaftHeight     = inner("shaft.height", unit.DeckLength, "Mount surface at its highest")
 	ShaftAbove      = inner("shaft.above", unit.DeckLength, "Mount and head above the mount surface")
 	ShaftCover      = inner("shaft.cover", unit.DeckLength, "Water over the lower unit")
 	ShaftChopShare  = inner("shaft.chop-share", unit.Factor, "Shaft added per wave height")
@@ -17,6 +18,7 @@ var (
 	ShaftFitted     = inner("shaft.fitted", unit.DeckLength, "Shaft of the motor in question")
 	ShaftSpare      = inner("shaft.spare", unit.DeckLength, "Shaft to spare over the need")
 	ShaftTipRise    = inner("shaft.tip-rise", unit.DeckLength, "Propeller tip above the lower unit")
+	ShaftAirGap     = inner("shaft.air-gap", unit.DeckLength, "Least water over the propeller's tip")
 	ShaftWaveLimit  = inner("shaft.wave-limit", unit.DeckLength, "Waves at which the propeller draws air")
 	ShaftHead       = inner("shaft.head", unit.DeckLength, "Motor head above the shaft")
 	ShaftUnit       = inner("shaft.lower-unit", unit.DeckLength, "Lower unit below the shaft")
@@ -94,16 +96,21 @@ var shaftRows = []Row{
 		},
 	},
 	{
-		Name: "shaft needed in waves", Gives: ShaftNeed, Needs: []ID{ShaftChop, MountHeight, ShaftAbove, ShaftCover},
-		Formula: "{mount.height} + {shaft.above} + {shaft.cover} + {shaft.chop}", Source: "common practice, no published source", Basis: Practice,
-		Compute: func(v View) (float64, error) { return shaftNeed(v, v.Length(ShaftChop)) },
+		Name: "highest of the heights said", Gives: ShaftHeight, Needs: []ID{MountHeight},
+		When: func(v View) bool {
+			_, ok := v.Range(MountHeight)
+			return ok
+		},
+		Formula: "upper end of what was said, about {mount.height}", Source: "common practice, no published source: the shaft must reach when the boat floats highest", Basis: Practice,
+		Compute: func(v View) (float64, error) {
+			r, _ := v.Range(MountHeight)
+			return r.High, nil
+		},
 	},
-	{
-		Name: "shaft needed", Gives: ShaftNeed, Needs: []ID{MountHeight, ShaftAbove, ShaftCover}, Said: []ID{ChopHeight},
-		When:    func(v View) bool { return !v.Said(ChopHeight) }, // never without the waves that were named
-		Formula: "{mount.height} + {shaft.above} + {shaft.cover}", Source: "common practice, no published source", Basis: Practice,
-		Compute: func(v View) (float64, error) { return shaftNeed(v, 0) },
-	},
+	needRow("shaft needed in waves, at the highest", ShaftHeight, true),
+	needRow("shaft needed at the highest", ShaftHeight, false),
+	needRow("shaft needed in waves", MountHeight, true),
+	needRow("shaft needed", MountHeight, false),
 	{
 		// Always the length above the need. One a fraction below is not picked
 		// but named: the need already holds its allowances.
@@ -115,9 +122,12 @@ var shaftRows = []Row{
 			if !ok {
 				return 0, &RangeError{Cell: ShaftNeed, Value: need, Text: "no shaft on the list is so long: lower the mount or look for a longer shaft"}
 			}
+			if !v.Noting() {
+				return x, nil
+			}
 			for _, s := range l {
 				if shaft.Judge(unit.Length(s), unit.Length(need)) == shaft.Tight {
-					v.Warn("a shaft of " + unit.Show(s, unit.DeckLength, unit.US) + " falls short by less than an inch: tight, not wrong, since the need already holds its allowances")
+					v.Warn("a shaft of " + unit.Show(s, unit.DeckLength, unit.US) + " (" + unit.Show(s, unit.DeckLength, unit.Metric) + ") falls short by less than an inch: tight, not wrong, since the need already holds its allowances")
 				}
 			}
 			return x, nil
@@ -156,10 +166,16 @@ var shaftRows = []Row{
 		},
 	},
 	{
-		Name: "waves at which the propeller draws air", Gives: ShaftWaveLimit, Needs: []ID{ShaftSubmerged, ShaftTipRise, ShaftChopShare},
-		Formula: "({shaft.submergence} - {shaft.tip-rise} - 3 in) / {shaft.chop-share}", Source: "from memory", Basis: Estimate,
+		Name: "least water over the tip", Gives: ShaftAirGap, Source: "from memory", Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			return Guess{Value: band.Exactly(float64(typical.AirGap)), Why: "under it the propeller draws air", Constant: true}, true
+		},
+	},
+	{
+		Name: "waves at which the propeller draws air", Gives: ShaftWaveLimit, Needs: []ID{ShaftSubmerged, ShaftTipRise, ShaftAirGap, ShaftChopShare},
+		Formula: "({shaft.submergence} - {shaft.tip-rise} - {shaft.air-gap}) / {shaft.chop-share}", Source: "from memory", Basis: Estimate,
 		Compute: func(v View) (float64, error) {
-			h, err := shaft.WaveLimit(v.Length(ShaftSubmerged), v.Length(ShaftTipRise), typical.AirGap, v.Of(ShaftChopShare))
+			h, err := shaft.WaveLimit(v.Length(ShaftSubmerged), v.Length(ShaftTipRise), v.Length(ShaftAirGap), v.Of(ShaftChopShare))
 			return float64(h), err
 		},
 	},
@@ -248,14 +264,28 @@ var shaftRows = []Row{
 	},
 }
 
-// shaftNeed adds up what the shaft must span.
-func shaftNeed(v View, chop unit.Length) (float64, error) {
-	h := v.Length(MountHeight)
-	if h < 0 || h > highestMount {
-		return 0, &RangeError{Cell: MountHeight, Value: float64(h), Low: 0, High: float64(highestMount)}
+// needRow adds up what the shaft must span from the height in a cell, with an
+// allowance for waves or, where none were named, without.
+func needRow(name string, height ID, waves bool) Row {
+	r := Row{Name: name, Gives: ShaftNeed, Needs: []ID{height, ShaftAbove, ShaftCover}, Said: []ID{ChopHeight},
+		Formula: "{" + height.String() + "} + {shaft.above} + {shaft.cover}", Source: "common practice, no published source", Basis: Practice}
+	if waves {
+		r.Needs = append(r.Needs, ShaftChop)
+		r.Formula += " + {shaft.chop}"
+	} else {
+		r.When = func(v View) bool { return !v.Said(ChopHeight) } // never without the waves that were named
 	}
-	n := shaft.Need{Height: h, Above: v.Length(ShaftAbove), Cover: v.Length(ShaftCover), Chop: chop}
-	return float64(n.Length()), nil
+	r.Compute = func(v View) (float64, error) {
+		n := shaft.Need{Height: v.Length(height), Above: v.Length(ShaftAbove), Cover: v.Length(ShaftCover)}
+		if n.Height < 0 || n.Height > highestMount {
+			return 0, &RangeError{Cell: MountHeight, Value: float64(n.Height), Low: 0, High: float64(highestMount)}
+		}
+		if waves {
+			n.Chop = v.Length(ShaftChop)
+		}
+		return float64(n.Length()), nil
+	}
+	return r
 }
 
 // highestMount and highestWave bound what the allowances were made for.

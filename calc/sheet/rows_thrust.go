@@ -170,7 +170,7 @@ var thrustRows = []Row{
 	{
 		Name: "thrust for the trolling speed", Gives: ThrustTroll,
 		Needs:   append([]ID{UseSpeed, ThrustRule}, hullNeeds...),
-		Formula: "hull drag at {use.speed} / (1 - {use.speed} / free-running speed of that rating)",
+		Formula: "hull drag at {use.speed} / (1 - {use.speed} / free-running speed of a motor of {thrust.rule})",
 		Source:  sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := dragAt(v, v.Speed(UseSpeed))
@@ -191,12 +191,9 @@ func sum(name string, gives, a, b ID) Row {
 		Compute: func(v View) (float64, error) { return v.Of(a) + v.Of(b), nil }}
 }
 
-// dragFormula shows what dragAt works out, at the cell of a speed.
-const dragFormula = "{hull.drag-factor} x (friction on {hull.wetted} x {hull.form-factor} + waves of {load.total} + transom of {hull.transom}) + leg of {hull.leg-area}, at {%s}"
-
 func dragRow(name string, gives, way ID) Row {
 	return Row{Name: name, Gives: gives, Needs: append([]ID{way}, hullNeeds...),
-		Formula: fmt.Sprintf(dragFormula, way), Source: sourceDrag, Basis: Model,
+		Formula: fmt.Sprintf(dragFormula, way), Term: dragTerm(way), Source: sourceDrag, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := dragAt(v, v.Speed(way))
 			return d.Newtons(), err

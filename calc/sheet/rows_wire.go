@@ -82,15 +82,17 @@ func assumeRun(v View) (Guess, bool) {
 	return Guess{Value: band.Of(l*s.Low, l*s.Nominal, l*s.High), Why: "from batteries aft to a bow mount is about the boat's length, unless you say"}, true
 }
 
-// wireDuty is what the wire has to do; carry is the breaker that it must outlast.
-func wireDuty(v View, carry float64) wire.Duty {
+// wireDuty is what the wire has to do over a run; carry is the breaker that it
+// must outlast.
+func wireDuty(v View, run unit.Length, carry unit.Current) wire.Duty {
 	return wire.Duty{
-		Current: v.Current(MotorCurrent), Carry: unit.Current(carry), Volts: v.Voltage(RatedVolts), Run: v.Length(WireRun),
+		Current: v.Current(MotorCurrent), Carry: carry, Volts: v.Voltage(RatedVolts), Run: run,
 		MaxDrop: v.Of(WireDropTarget), Insulation: v.Temperature(WireInsulation), Place: wire.PlaceOf(v.Word(WirePlace)),
 	}
 }
 
-var dutyCells = []ID{MotorCurrent, RatedVolts, WireRun, WireDropTarget, WireInsulation, WirePlace}
+// dutyCells are what wireDuty reads.
+var dutyCells = []ID{MotorCurrent, RatedVolts, WireDropTarget, WireInsulation, WirePlace}
 
 // breakerRows: rating, distance and voltage.
 var breakerRows = []Row{
@@ -160,10 +162,10 @@ func chooseBreaker(v View) (float64, error) {
 
 // wireFigureRows: gauge, ampacity, drop and its cost.
 var wireFigureRows = []Row{
-	{Name: "smallest wire that passes", Gives: WireGauge, Needs: dutyCells, May: []ID{BreakerRating}, Source: "drop by copper resistance at its temperature; " + ampacitySource, Basis: Regulation, Ladder: true,
-		Formula: "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {motor.current} over {wire.run} one way, and may carry the {breaker.rating} breaker",
+	{Name: "smallest wire that passes", Gives: WireGauge, Needs: append([]ID{WireRun}, dutyCells...), May: []ID{BreakerRating}, Source: "drop by copper resistance at its temperature; " + ampacitySource, Basis: Regulation, Ladder: true,
+		Formula: "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {motor.current} over {wire.run}, with an ampacity not below {breaker.rating}, {wire.insulation} insulation, {wire.place}",
 		Compute: func(v View) (float64, error) {
-			r, err := wire.Smallest(wireDuty(v, v.Of(BreakerRating)))
+			r, err := wire.Smallest(wireDuty(v, v.Length(WireRun), v.Current(BreakerRating)))
 			return float64(r.Gauge), err
 		}},
 	{Name: "wire as said", Gives: WireJudged, Needs: []ID{WireGaugeSaid}, Source: "as said", Basis: Said,
@@ -205,7 +207,10 @@ var wireFigureRows = []Row{
 		Formula: "{wire.volts} / {motor.volts}",
 		Compute: func(v View) (float64, error) {
 			drop := v.Of(WireVolts) / v.Of(RatedVolts)
-			if drop > typical.DropLimit {
+			switch {
+			case drop > typical.DropBeyond:
+				v.Warn("a motor hardly turns on what this wire leaves it and draws less than is reckoned here: the figure only says that the wire is far too thin")
+			case drop > typical.DropLimit:
 				v.Warn("more than a tenth of the voltage is lost in the wire: thicker wire, a shorter run or a higher voltage")
 			}
 			return drop, nil
@@ -237,14 +242,14 @@ var wireFigureRows = []Row{
 			return wire.ThrustLoss(min(1, lost/v.Of(RatedVolts)), v.Of(WirePower))
 		}},
 	{Name: "longest run of the wire", Gives: WireLongest, Needs: append([]ID{WireJudged}, dutyCells...), Source: copperSource + "; " + ampacitySource, Basis: Model,
-		Formula: "run at which {wire.judged} loses {wire.drop-target} of {motor.volts} at {motor.current}",
+		Formula: "run at which {wire.judged}, {wire.insulation} insulation, {wire.place}, loses {wire.drop-target} of {motor.volts} at {motor.current}",
 		Compute: func(v View) (float64, error) {
-			return wire.LongestRun(v.Gauge(WireJudged), wireDuty(v, 0)).Metres(), nil
+			return wire.LongestRun(v.Gauge(WireJudged), wireDuty(v, 0, 0)).Metres(), nil
 		}},
-	{Name: "runs side by side", Gives: WireParallel, Needs: append([]ID{WireGaugeSaid}, dutyCells...), Source: "equal wires share the current", Basis: Model, Ladder: true,
-		Formula: "{wire.gauge-said} runs that share {motor.current} and stay within {wire.drop-target}",
+	{Name: "runs side by side", Gives: WireParallel, Needs: append([]ID{WireGaugeSaid, WireRun}, dutyCells...), Source: "equal wires share the current", Basis: Model, Ladder: true,
+		Formula: "{wire.gauge-said} runs, {wire.insulation} insulation, {wire.place}, that share {motor.current} and lose no more than {wire.drop-target} of {motor.volts} over {wire.run}",
 		Compute: func(v View) (float64, error) {
-			n := wire.SideBySide(v.Gauge(WireGaugeSaid), wireDuty(v, 0))
+			n := wire.SideBySide(v.Gauge(WireGaugeSaid), wireDuty(v, v.Length(WireRun), 0))
 			if n == 0 {
 				return 0, errors.New("no number of these wires side by side would do: use a thicker one")
 			}

@@ -42,10 +42,14 @@ func TestWireFigures(t *testing.T) {
 
 func TestWireWarnings(t *testing.T) {
 	s := StandardBook().Solve(Question{Given: []Given{num(MotorVoltage, 12), num(MotorAmps, 52), ftIn(WireRun, 20, 0), num(WireGaugeSaid, 12), num(WireInsulation, 105)}, Want: figures()})
-	for id, part := range map[ID]string{WireHeat: "hotter", WireDrop: "tenth", BreakerRating: "not on 12 AWG"} {
+	for id, part := range map[ID]string{WireHeat: "hotter", WireDrop: "far too thin", BreakerRating: "not on 12 AWG"} {
 		if !strings.Contains(warnings(s, id), part) {
 			t.Errorf("%s: warned %q, want word of %q", id, warnings(s, id), part)
 		}
+	}
+	s = StandardBook().Solve(Question{Given: []Given{num(MotorVoltage, 12), num(MotorAmps, 52), ftIn(WireRun, 20, 0), num(WireGaugeSaid, 8)}, Want: figures()})
+	if !strings.Contains(warnings(s, WireDrop), "tenth") {
+		t.Errorf("8 AWG over 20 ft: warned %q", warnings(s, WireDrop))
 	}
 	s = StandardBook().Solve(Question{Given: []Given{num(MotorAmps, 59), num(WireGaugeSaid, 10), num(WireInsulation, 105)}, Want: figures()})
 	if !strings.Contains(warnings(s, BreakerRating), "next standard size") {

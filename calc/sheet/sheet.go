@@ -122,8 +122,12 @@ type Row struct {
 	// Formula shows the right-hand side with cells in braces, for instance
 	// "{load.total} x {thrust.ratio}"; numbers are put in from the trace.
 	Formula string
-	Source  string // regulation, standard, handbook; or "common practice, no published source"; or "from memory"
-	Basis   Basis
+	// Term gives the parts of a formula that are no cells of their own, written
+	// {=name}: the friction within a hull's drag. It is asked only when a
+	// working is shown, so that a solution stays short.
+	Term   func(v View, name string) (float64, unit.Form)
+	Source string // regulation, standard, handbook; or "common practice, no published source"; or "from memory"
+	Basis  Basis
 	// Ladder marks a choice of the next step of a series, whose ends come from
 	// the ends of its needs rather than from a sum of squares.
 	Ladder  bool

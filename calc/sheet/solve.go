@@ -64,8 +64,8 @@ type Step struct {
 	Value    float64
 	Word     string
 	Band     band.Band[float64]
-	Inputs   []ID // cells read, in the order of the row
-	Guess    Guess
+	Inputs   []ID   // cells read, in the order of the row
+	Guess    Reason // of an assumption
 	Said     string
 	Warnings []string
 }
@@ -92,12 +92,26 @@ type walk struct {
 	words []string
 	row   []int16   // rank of the row that gave the cell, among those that give it
 	rec   *Solution // keeps steps and errors; nil in a what-if
-	base  *walk     // of a what-if: the solution that it departs from
+
+	// Of a what-if: the solution that it departs from, the cells that stand
+	// otherwise than there, and those that were settled anew.
+	base    *walk
+	whatIf  *whatIf
+	differs []bool
+	touched []ID
+	place   []int16 // of a cell in the order of the base, counted from 1; 0 for none
+	now     int16   // the place that is being settled
 }
 
 func newWalk(b *Book, q *Question) walk {
 	n := len(cells)
 	return walk{book: b, q: q, state: make([]state, n), vals: make([]float64, n), words: make([]string, n), row: make([]int16, n)}
+}
+
+// A Reason is why an assumption was made, and what else its word might well be.
+type Reason struct {
+	Why    string
+	Others []string
 }
 
 // A Solution holds every cell that was reached. It is a value to read; solving
@@ -107,6 +121,7 @@ type Solution struct {
 	q     Question
 	at    []int16 // by ID: index into steps + 1, 0 where there is none
 	steps []Step
+	order []ID     // cells as they were settled by rows, given up ones among them
 	ids   []ID     // what Step.Inputs are cut from
 	notes []string // warnings of the row being tried
 	errs  map[ID]error
@@ -123,7 +138,7 @@ func (b *Book) Solve(q Question) *Solution {
 // solve finds values without bands.
 func (b *Book) solve(q Question) *Solution {
 	n := len(cells)
-	s := &Solution{q: q, at: make([]int16, n), steps: make([]Step, 0, b.usual), ids: make([]ID, 0, 6*b.usual)}
+	s := &Solution{q: q, at: make([]int16, n), steps: make([]Step, 0, b.usual), order: make([]ID, 0, n), ids: make([]ID, 0, 6*b.usual)}
 	s.walk = newWalk(b, &s.q)
 	s.walk.rec = s
 	for _, g := range q.Given {
@@ -168,19 +183,33 @@ func (w *walk) reach(id ID) bool {
 
 // settle tries the rows of a cell in turn.
 func (w *walk) settle(id ID) bool {
+	ok := w.tryRows(id)
+	if w.base != nil {
+		w.note(id)
+	}
+	return ok
+}
+
+func (w *walk) tryRows(id ID) bool {
 	w.state[id] = inProgress
 	blocked := false // a row failed only because one of its needs is being worked out
 	rows := w.book.gives[id]
 	for i, r := range rows {
 		if w.try(r, &blocked) {
 			w.state[id], w.row[id] = found, int16(i)
+			if w.rec != nil {
+				w.rec.order = append(w.rec.order, id)
+			}
 			return true
 		}
 	}
 	w.state[id], w.row[id] = gaveUp, int16(len(rows))
 	w.vals[id], w.words[id] = 0, ""
-	if blocked {
+	switch {
+	case blocked:
 		w.state[id] = untouched // ask again once the cell in progress is settled
+	case w.rec != nil:
+		w.rec.order = append(w.rec.order, id)
 	}
 	return false
 }
@@ -226,7 +255,7 @@ func (w *walk) try(r *Row, blocked *bool) bool {
 				from = Constant
 			}
 			w.rec.put(Step{ID: r.Gives, Origin: from, Row: r, Value: g.Value.Nominal, Word: g.Word, Band: g.Value,
-				Inputs: w.rec.inputs(r), Guess: g, Warnings: w.rec.notes})
+				Inputs: w.rec.inputs(r), Guess: Reason{g.Why, g.Others}, Warnings: w.rec.notes})
 		}
 		return true
 	}
@@ -351,6 +380,17 @@ func (v View) Has(id ID) bool { return v.w.state[id] >= found }
 
 // Said reports whether a person stated a cell or measured it.
 func (v View) Said(id ID) bool { return v.w.state[id] == stated }
+
+// Range is the range that a person gave for a cell; ok is false where one number
+// was said, or none.
+func (v View) Range(id ID) (r band.Band[float64], ok bool) {
+	for i := range v.w.q.Given {
+		if g := &v.w.q.Given[i]; g.ID == id && g.Value.Wide() {
+			return g.Value, true
+		}
+	}
+	return r, false
+}
 
 // Of is the SI value of a cell; 0 where it is unknown.
 func (v View) Of(id ID) float64 {

@@ -13,7 +13,7 @@ func (s *Solution) Working(st *Step, sys unit.System) string {
 	if st == nil || st.Row == nil || st.Row.Compute == nil {
 		return ""
 	}
-	return s.fill(st.Row.Formula, sys)
+	return s.fill(st.Row, sys)
 }
 
 // Symbols writes the right-hand side with the cells' labels: "loaded weight x
@@ -26,7 +26,7 @@ func (st *Step) Symbols() string {
 		if id, ok := Lookup(name); ok {
 			return strings.ToLower(id.Describe().Label)
 		}
-		return name
+		return strings.TrimPrefix(name, "=")
 	})
 }
 
@@ -39,8 +39,12 @@ func (st *Step) Show(sys unit.System) string {
 	return unit.Show(st.Value, c.Form, sys)
 }
 
-func (s *Solution) fill(formula string, sys unit.System) string {
-	return expand(s.knownTerms(formula), func(name string) string {
+func (s *Solution) fill(r *Row, sys unit.System) string {
+	return expand(s.knownTerms(r.Formula), func(name string) string {
+		if part, ok := strings.CutPrefix(name, "="); ok && r.Term != nil {
+			x, form := r.Term(View{w: &s.walk, vals: s.walk.vals, row: r}, part)
+			return unit.Show(x, form, sys)
+		}
 		id, ok := Lookup(name)
 		if !ok {
 			return name

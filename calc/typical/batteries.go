@@ -108,13 +108,28 @@ var UnratedCapacity = map[string]band.Band[float64]{
 	"65": ratio(55, 65, 75),
 }
 
+// UsualCapacity is the capacity, Ah, of a battery of which nobody said more than
+// its voltage, by kind: a group 27 or 31, the usual lithium battery of an
+// electric motor, a golf-cart battery (from memory).
+func UsualCapacity(lithium bool, volts float64) band.Band[float64] {
+	switch {
+	case volts < 7:
+		return ratio(180, 210, 225)
+	case volts < 10:
+		return ratio(150, 160, 170)
+	case lithium:
+		return ratio(50, 100, 120)
+	}
+	return ratio(75, 100, 125)
+}
+
 // Of the bank as a whole, from memory but where noted.
 var (
 	HoursADay       = ratio(6, 8, 10)
 	AgeingShare     = ratio(0.75, 0.8, 0.9) // capacity left when a battery is called worn; IEEE 485 sizes by 1.25, its reciprocal
 	HourRate        = ratio(20, 20, 20)     // deep-cycle batteries are rated at 20 h, but for a few at 10 or 100
 	BatteryAirTemp  = ratio(10, 21, 29)     // C: a cool spring morning, 70 F, a summer afternoon
-	TripsAYear      = ratio(15, 40, 80)
+	TripsAYear      = ratio(15, 30, 80)
 	ChargeOvernight = ratio(8, 10, 12) // h
 )
 

@@ -311,6 +311,9 @@ func MaterialFactor(table, said string) float64 {
 // PersonGear is what each person carries aboard.
 var PersonGear = pounds(20, 30, 50)
 
+// PortableTank is the fuel of a boat of which only the plate is known.
+var PortableTank = band.Band[unit.Volume]{Low: 0, Nominal: unit.USGallons(6), High: unit.USGallons(12)}
+
 // LegDragArea is the drag area of a main engine's leg left down.
 var LegDragArea = band.Band[unit.Area]{Low: unit.SquareMetres(0.02), Nominal: unit.SquareMetres(0.04), High: unit.SquareMetres(0.06)}
 

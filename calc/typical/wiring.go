@@ -13,6 +13,7 @@ var BreakerVolts = []float64{32, 48, 65, 80, 125}
 // Of the wire run, from memory of the trade.
 var (
 	DropTarget     = 0.05                       // share of the voltage at full throttle
+	DropBeyond     = 0.25                       // past this the motor's current is no longer its full one
 	DropLimit      = 0.10                       // more than this is not wired on purpose
 	Insulation     = ratio(75, 105, 105)        // C: marine cable; older cable is less
 	ContactOhms    = ratio(0.003, 0.006, 0.010) // plug, breaker and lugs together

@@ -119,17 +119,23 @@ func Ampacity(g unit.Gauge, insulation unit.Temperature, p Place) (unit.Current,
 	if err != nil {
 		return 0, err
 	}
-	var a float64
-	for _, r := range table5 {
-		if r.gauge < g {
+	row := 0
+	for i := range table5 {
+		if table5[i].gauge < g {
 			break
 		}
-		a = r.amps[c]
+		row = i
 	}
+	return ampacityAt(row, c, p), nil
+}
+
+// ampacityAt reads Table 5 at a row and a column.
+func ampacityAt(row, column int, p Place) unit.Current {
+	a := table5[row].amps[column]
 	if p == EngineSpace {
-		a *= engineFactors[c].factor
+		a *= engineFactors[column].factor
 	}
-	return unit.Current(a), nil
+	return unit.Current(a)
 }
 
 // EngineFactor is the factor of note 1 for an insulation rating, with where it

@@ -63,7 +63,14 @@ func Judge(g unit.Gauge, d Duty) (Result, error) {
 	if err != nil {
 		return Result{}, err
 	}
-	r := Result{Gauge: g, Ampacity: a, Temperature: ConductorTemperature(d.Current, a, rating, d.Place.Ambient())}
+	return judge(g, a, rating, d)
+}
+
+// judge is Judge on a duty that was checked, with the ampacity and the rating
+// that the table gives.
+func judge(g unit.Gauge, ampacity unit.Current, rating unit.Temperature, d Duty) (Result, error) {
+	r := Result{Gauge: g, Ampacity: ampacity, Temperature: ConductorTemperature(d.Current, ampacity, rating, d.Place.Ambient())}
+	var err error
 	if r.Loop, err = Loop(g, d.Run, r.Temperature); err != nil {
 		return Result{}, err
 	}
@@ -78,13 +85,18 @@ func Smallest(d Duty) (Result, error) {
 	if err := d.check(); err != nil {
 		return Result{}, err
 	}
+	c, err := column(d.Insulation)
+	if err != nil {
+		return Result{}, err
+	}
+	rating := unit.Temperature(insulations[c])
 	var r Result
-	for _, row := range table5 {
-		if row.gauge > thinnest {
+	for i := range table5 {
+		g := table5[i].gauge
+		if g > thinnest {
 			continue
 		}
-		var err error
-		if r, err = Judge(row.gauge, d); err != nil {
+		if r, err = judge(g, ampacityAt(i, c, d.Place), rating, d); err != nil {
 			return Result{}, err
 		}
 		if r.Carries(d) && r.Holds(d) {

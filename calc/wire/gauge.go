@@ -32,10 +32,22 @@ func Diameter(g unit.Gauge) (unit.Length, error) {
 // copper. Range and source as for Diameter. Cable to the SAE standard has about a
 // tenth less copper than the gauge of the same number.
 func Area(g unit.Gauge) (unit.Area, error) {
-	d, err := Diameter(g)
-	mils := d.Inches() * 1000
-	return unit.CircularMils(mils * mils), err
+	if err := band.Within("wire gauge", "AWG", float64(g), -3, 36); err != nil {
+		return 0, err
+	}
+	return areas[g-Gauge4x0], nil
 }
+
+// areas holds the area of each gauge from 4/0 to 36, worked out once: a choice of
+// gauge looks at a dozen of them.
+var areas = func() (a [40]unit.Area) {
+	for i := range a {
+		d, _ := Diameter(Gauge4x0 + unit.Gauge(i)) // every one is in range
+		mils := d.Inches() * 1000
+		a[i] = unit.CircularMils(mils * mils)
+	}
+	return a
+}()
 
 // Name is how a gauge is written: 6 AWG, 2/0 AWG.
 func Name(g unit.Gauge) string {

@@ -10,9 +10,10 @@
 //
 // Limits: stranded copper on direct current under 50 V; a pair of conductors in
 // the open or in an engine space, not bundled with others (the bundling factors
-// of Table 5 bind from 50 V). The drop is taken at the motor's full current;
-// as a drop slows the motor it draws a little less, so that a large drop is
-// overstated by about a tenth of itself. The regulation binds boats with gasoline
-// inboard engines; for an outboard skiff or an electric boat its figures are used
-// here as good practice.
+// of Table 5 bind from 50 V). The drop is taken at the motor's full current. A
+// drop slows the motor, which then draws less, so that a drop of a tenth is
+// overstated by about a seventh of itself, and one of a quarter says only that
+// the wire is far too thin. The regulation binds boats with gasoline inboard
+// engines; for an outboard skiff or an electric boat its figures are used here as
+// good practice.
 package wire

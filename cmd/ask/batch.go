@@ -15,7 +15,7 @@ import (
 // rememberedSessions is how many conversations a batch keeps open. The one that
 // was silent longest is forgotten first, so that a batch of any length runs in
 // constant memory.
-const rememberedSessions = 1000
+const rememberedSessions = 256
 
 // batch answers a file of questions, or standard input for "-": one JSON object
 // a line in, one answer a line out, in the same order.

@@ -69,7 +69,7 @@ func enter(t *testing.T, home string, columns uint16, env ...string) *shop {
 // shows waits until the terminal shows the text after all that was waited for.
 func (s *shop) shows(text string) {
 	s.t.Helper()
-	deadline := time.Now().Add(10 * time.Second)
+	deadline := time.Now().Add(time.Minute)
 	for time.Now().Before(deadline) {
 		s.mu.Lock()
 		all := s.seen.String()
@@ -78,7 +78,7 @@ func (s *shop) shows(text string) {
 			s.read += i + len(text)
 			return
 		}
-		time.Sleep(2 * time.Millisecond)
+		time.Sleep(5 * time.Millisecond)
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
@@ -100,7 +100,7 @@ func (s *shop) ends() int {
 	select {
 	case <-done:
 		return s.cmd.ProcessState.ExitCode()
-	case <-time.After(10 * time.Second):
+	case <-time.After(time.Minute):
 		s.t.Fatalf("the program does not end after %q", s.seen.String())
 		return -1
 	}

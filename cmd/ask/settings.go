@@ -38,6 +38,7 @@ type setting struct {
 	name    string
 	initial any // its type is the type of the setting
 	folder  bool
+	known   string // for a folder: a word that stands for one of the program's own
 	oneOf   []string
 }
 
@@ -45,7 +46,7 @@ var settingRows = []setting{
 	{name: "json", initial: false},
 	{name: "units", initial: "", oneOf: []string{"", "us", "metric"}},
 	{name: "notes", initial: "", folder: true},
-	{name: "stock", initial: "", folder: true},
+	{name: "stock", initial: "", folder: true, known: demoShelf},
 	{name: "no-color", initial: false},
 	{name: "plain", initial: false},
 }
@@ -120,7 +121,7 @@ func readSettings(args []string) (settings, []string, error) {
 		return set, nil, usage("", "settings: %w", err)
 	}
 	for _, row := range settingRows {
-		if folder := v.GetString(row.name); row.folder && folder != "" {
+		if folder := v.GetString(row.name); row.folder && folder != "" && folder != row.known {
 			if origin(row.name) == file.where(row.name) && !filepath.IsAbs(folder) {
 				// A folder named in a file is meant from where that file is.
 				folder = filepath.Join(filepath.Dir(file.path), folder)

@@ -11,6 +11,7 @@ import (
 	"heronlake.example/ask/cmd/ask/text"
 	"heronlake.example/ask/index"
 	"heronlake.example/ask/kb"
+	"heronlake.example/ask/kb/stock"
 	"heronlake.example/ask/reasoner"
 	"heronlake.example/ask/reasoner/answer"
 )
@@ -49,8 +50,8 @@ func openDesk(set settings, out, warn io.Writer) (*desk, error) {
 		return nil, err
 	}
 	opts.Notes = lib
-	if set.Stock != "" {
-		fmt.Fprintln(warn, "ask: stock: the shop's shelf is not read yet; answers go without it")
+	if opts.Shelf, err = openShelf(set.Stock, warn); err != nil {
+		return nil, err
 	}
 	return &desk{
 		set:      set,
@@ -72,6 +73,43 @@ func loadNotes(folder string) (*kb.Library, []kb.Fault, error) {
 	defer root.Close()
 	lib, faults := kb.Load(root.FS())
 	return lib, faults, nil
+}
+
+// demoShelf is the name under which the invented shelf can be asked for.
+const demoShelf = "demo"
+
+// openShelf reads the shop's shelf: a folder of its own, the invented one for
+// "demo", or none, since invented prices are nothing to answer a customer with
+// unasked. Lines that are not sound are named and left out.
+func openShelf(folder string, warn io.Writer) (func() *stock.Shelf, error) {
+	switch folder {
+	case "":
+		return nil, nil
+	case demoShelf:
+		return func() *stock.Shelf {
+			s, err := stock.Demo()
+			if err != nil {
+				return nil // the package's tests keep its own files sound
+			}
+			return s
+		}, nil
+	}
+	root, err := os.OpenRoot(folder)
+	if err != nil {
+		return nil, usage("", "stock: %w", err)
+	}
+	defer root.Close()
+	shelf, faults, err := stock.Read(root.FS())
+	for _, f := range faults {
+		fmt.Fprintln(warn, "ask: stock: left out:", text.Clean(filepath.Join(folder, f.String())))
+	}
+	if err != nil {
+		return nil, usage("", "stock: %s: %w", folder, err)
+	}
+	if shelf.Shop == "" {
+		shelf.Shop = filepath.Base(filepath.Clean(folder))
+	}
+	return func() *stock.Shelf { return shelf }, nil
 }
 
 // checkNotes runs the lint over a folder of notes and works their examples. Its

@@ -122,13 +122,18 @@ var overRows = map[string]string{
 	"want.sonar-2d": "sonar", "want.sonar-down": "sonar", "want.sonar-side": "sonar",
 }
 
+// knowsBoat reports whether enough was said of a boat to fit a motor to it.
+func (in In) knowsBoat() bool {
+	return in.has("boat.hull") || in.has("boat.length") || in.has("boat.material") || in.has("load.total") || in.has("load.dry")
+}
+
 // Choices gives the picks that belong to the question: all for a full fitting,
 // the one asked about otherwise.
 func Choices(in In) []answer.Choice {
 	asked := overRows[in.Over]
 	var out []answer.Choice
 	for _, id := range choiceOrder {
-		if !in.asks("fit") && !(in.asks("choice") && id == asked) {
+		if !(in.asks("fit") && in.knowsBoat()) && !(in.asks("choice") && id == asked) {
 			continue
 		}
 		i := slices.IndexFunc(choiceRows, func(r choiceRow) bool { return r.id == id && r.when(in) })

@@ -79,7 +79,7 @@ func (f *Fit) Ask() *answer.Ask {
 	var outs []deciderRow
 	var ids []sheet.ID
 	for _, d := range deciderRows {
-		if slices.ContainsFunc(d.topics, func(t string) bool { return slices.Contains(f.Topics, t) }) && f.Sol.Has(d.out) {
+		if slices.ContainsFunc(d.topics, func(t string) bool { return slices.Contains(f.Topics, t) }) && f.restsOnTalk(d.out) {
 			outs = append(outs, d)
 			ids = append(ids, d.out)
 		}
@@ -114,6 +114,14 @@ func (f *Fit) Ask() *answer.Ask {
 	form := bestOut.out.Describe().Form
 	return &answer.Ask{Slot: row.slot, Question: row.question,
 		Why: "it moves the " + lower(bestOut.out.Describe().Label) + ": " + Range(bestLow, bestHigh, form, f.Sys)}
+}
+
+// restsOnTalk reports whether a cell is known and something that was said stands
+// behind it.
+func (f *Fit) restsOnTalk(id sheet.ID) bool {
+	return slices.ContainsFunc(f.Sol.Chain(id), func(st *sheet.Step) bool {
+		return st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured
+	})
 }
 
 // moved scores one assumption's pull on one output, with the least and the most

@@ -8,40 +8,53 @@ import (
 )
 
 // The reach of the curves: winds to a near gale, throttles from a tenth up.
-var (
-	windMost     = unit.MilesPerHour(30)
-	windStep     = unit.MilesPerHour(2)
-	throttleStep = 0.1
+const (
+	windMost  = unit.Speed(30 * unit.MPSPerMPH)
+	windStep  = unit.Speed(2 * unit.MPSPerMPH)
+	throttles = 10
 )
 
-// Curves draws how the thrust needed grows with the wind and how the hours fall
-// with the throttle, from the same sheet as the figures. A curve whose points
-// cannot be computed is left out.
+// Curves draws how the thrust needed grows with the wind and how the hours of
+// the bank chosen fall with the throttle, from the same sheet as the figures. A
+// curve whose points cannot be computed is left out.
 func (f *Fit) Curves() []answer.Curve {
 	var out []answer.Curve
-	need := answer.Curve{ID: "thrust-by-wind", Title: "Thrust needed against wind",
-		X: answer.Axis{Label: "wind", Unit: "m/s"}, Y: answer.Axis{Label: "thrust needed", Unit: "N"}}
-	for w := unit.Speed(0); w <= windMost*1.001; w += windStep {
-		f.point(&need, sheet.WindSpeed, w.MetresPerSecond(), sheet.ThrustNeed)
-	}
-	hours := answer.Curve{ID: "hours-by-throttle", Title: "Hours against throttle",
-		X: answer.Axis{Label: "throttle", Unit: "1"}, Y: answer.Axis{Label: "run time", Unit: "h"}}
-	for i := 1; i <= 10; i++ {
-		f.point(&hours, sheet.UseThrottle, float64(i)*throttleStep, sheet.RuntimeCruise)
-	}
-	for _, c := range []answer.Curve{need, hours} {
+	add := func(c answer.Curve) {
 		if len(c.Points) > 2 {
 			out = append(out, c)
 		}
 	}
+	need := answer.Curve{ID: "thrust-by-wind", Title: "Thrust needed against wind",
+		X: answer.Axis{Label: "wind", Unit: "m/s"}, Y: answer.Axis{Label: "thrust needed", Unit: "N"}}
+	for w := unit.Speed(0); w <= windMost*1.001; w += windStep {
+		point(&need, f.Sol, sheet.WindSpeed, w.MetresPerSecond(), sheet.ThrustNeed)
+	}
+	add(need)
+	if f.Sol.Has(sheet.BankCapacity) {
+		hours := answer.Curve{ID: "hours-by-throttle", Title: "Hours against throttle",
+			X: answer.Axis{Label: "throttle", Unit: "1"}, Y: answer.Axis{Label: "run time", Unit: "h"}}
+		bank := f.withBank()
+		for i := 1; i <= throttles; i++ {
+			point(&hours, bank, sheet.UseThrottle, float64(i)/throttles, sheet.RuntimeCruise)
+		}
+		add(hours)
+	}
 	return out
 }
 
-// point solves the boat as fitted with one cell moved. The bank stays as it was:
-// a curve of hours is that of one bank.
-func (f *Fit) point(c *answer.Curve, x sheet.ID, at float64, y sheet.ID) {
-	got := f.Sol.If(sheet.Given{ID: x, Value: band.Exactly(at)}, y)
-	if v, ok := got[y]; ok {
+// withBank solves the boat with the bank held as it was chosen, so that a lower
+// throttle means longer hours and not a smaller bank.
+func (f *Fit) withBank() *sheet.Solution {
+	q := f.question
+	q.Duty = nil
+	q.Given = append(q.Given[:len(q.Given):len(q.Given)], sheet.Given{ID: sheet.BankCapacity, Value: band.Exactly(f.Sol.Value(sheet.BankCapacity)), Said: "the bank chosen"})
+	q.Want = []sheet.ID{sheet.RuntimeCruise}
+	return sheet.StandardBook().Solve(q)
+}
+
+// point adds the outcome of one cell moved.
+func point(c *answer.Curve, sol *sheet.Solution, x sheet.ID, at float64, y sheet.ID) {
+	if v, ok := sol.If(sheet.Given{ID: x, Value: band.Exactly(at)}, y)[y]; ok {
 		c.Points = append(c.Points, [2]float64{at, v})
 	}
 }

@@ -8,6 +8,7 @@
 //	wants.go     topics to wanted cells
 //	ask.go       the question worth asking next
 //	changed.go   what a turn moved
+//	curves.go    thrust against wind, hours against throttle
 //
 // Limits: nothing is computed here beyond choosing and ordering; every number
 // comes from calc.
@@ -29,6 +30,8 @@ type Fit struct {
 	Topics []string
 	Wanted []Wanted
 	Sys    unit.System
+
+	question sheet.Question
 }
 
 // Solve answers the topics from the facts. Cells of the topics that cannot be
@@ -40,7 +43,7 @@ func Solve(c card.Card, topics []string, sys unit.System, ladders map[sheet.ID]s
 	for _, w := range wanted {
 		q.Want = append(q.Want, w.ID)
 	}
-	return &Fit{Sol: sheet.StandardBook().Solve(q), Topics: topics, Wanted: wanted, Sys: sys}
+	return &Fit{Sol: sheet.StandardBook().Solve(q), Topics: topics, Wanted: wanted, Sys: sys, question: q}
 }
 
 // Figures lists the wanted cells that became known, in the order of the topics.

@@ -1,6 +1,8 @@
 package fit
 
 import (
+	"strconv"
+
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
@@ -39,12 +41,15 @@ func Givens(c card.Card) ([]sheet.Given, []sheet.Stretch) {
 			continue
 		}
 		g := sheet.Given{ID: id, Word: f.Text, Said: f.Said}
-		if !id.Describe().Word {
+		switch {
+		case !id.Describe().Word:
 			b, ok := bandOf(f)
 			if !ok {
 				continue
 			}
 			g.Value = b
+		case f.Text == "" && f.Value != nil: // a case size is a name that happens to be a number
+			g.Word = strconv.FormatFloat(*f.Value, 'f', -1, 64)
 		}
 		out = append(out, g)
 	}

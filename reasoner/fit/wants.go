@@ -111,7 +111,7 @@ func Wants(topics []string) []Wanted {
 			}
 		},
 		func(r topicRow) {
-			add(r.asked, true, false)
+			add(r.asked, !r.told, r.told)
 			add(r.decides, false, true)
 		},
 		func(r topicRow) { add(r.also, false, false) },

@@ -24,6 +24,9 @@ func Bind(r read.Reading, c card.Card) Outcome {
 		c = card.Card{Turn: c.Turn}
 		l.before = c
 	}
+	if old, ok := l.comesBack(); ok {
+		c, l.before = old, old
+	}
 	l.understand()
 
 	out.Corrected = l.corrected
@@ -45,17 +48,18 @@ func (l *line) understand() {
 	if len(l.terms) == 0 {
 		return
 	}
-	l.setAside()    // choices, comparisons, ratios, other people's numbers
-	l.profile()     // a duty profile takes its hours and throttles in pairs
-	l.people()      // who is aboard
-	l.measures()    // every number left to its slot, strongest evidence first
-	l.shareWeight() // a group's weight among its people
-	l.worded()      // full throttle, all day, a pair, a round trip
-	l.wordFacts()   // hulls, materials, chemistry, water, mounts, drives
-	l.weather()     // winds and water in words
-	l.wants()       // wishes, negated wishes
-	l.followUp()    // changes to what stands
-	l.reportLeft()  // what found no place
+	l.setAside()      // choices, comparisons, ratios, other people's numbers
+	l.profile()       // a duty profile takes its hours and throttles in pairs
+	l.people()        // who is aboard
+	l.measures()      // every number left to its slot, strongest evidence first
+	l.partsNotTotal() // an unlabelled weight in a list of weights
+	l.shareWeight()   // a group's weight among its people
+	l.worded()        // full throttle, all day, a pair, a round trip
+	l.wordFacts()     // hulls, materials, chemistry, water, mounts, drives
+	l.weather()       // winds and water in words
+	l.wants()         // wishes, negated wishes
+	l.followUp()      // changes to what stands
+	l.reportLeft()    // what found no place
 }
 
 // Inner tells whether a slot is for the core alone and no part of the public

@@ -59,6 +59,7 @@ func (l *line) setAside() {
 	l.ratios()
 	l.takenBack()
 	l.jonCode()
+	l.feetAndInches()
 }
 
 // wordChoices marks the words of a family between which the line asks.
@@ -155,6 +156,10 @@ func has(list []string, w string) bool {
 func (l *line) worthIt() {
 	for i := range l.terms {
 		t := &l.terms[i]
+		if row := wantOf[t.id]; row != nil && t.mark == 0 && l.over == "" && (l.worthNear(i) || l.asksIf(i)) {
+			l.over = row.slot
+			l.compare = append(l.compare, row.word)
+		}
 		if t.id < 0 || len(familyOf[t.id]) == 0 || t.mark != 0 {
 			continue
 		}
@@ -271,8 +276,37 @@ func (l *line) numberChoices() {
 				break
 			}
 		}
+		if me.Kind == read.Voltage && nominalVolts(l, m) && !l.used[m] && l.asksVolts(l.at[m]) {
+			l.asideNumbers("motor.voltage", m)
+		}
 		prev = m
 	}
+}
+
+// asksVolts accepts "does it need 24 volts", "is 24v worth it": the voltage is
+// asked about. Volts beside a rating or a draw are a motor's.
+func (l *line) asksVolts(i int) bool {
+	if l.worthNear(i) {
+		return true
+	}
+	for k := i - 2; k <= i+2; k++ {
+		if k != i && k >= 0 && k < len(l.terms) && l.terms[k].measure >= 0 {
+			return false
+		}
+	}
+	s := l.sentence(i)
+	switch l.text(s) {
+	case "do", "does", "should":
+	default:
+		return false
+	}
+	for k := s + 1; k < i && k < s+8; k++ {
+		switch l.text(k) {
+		case "need", "go", "get", "want", "require", "have":
+			return true
+		}
+	}
+	return false
 }
 
 // orBefore tells that "or" stands right before the second of two terms, in one
@@ -286,9 +320,12 @@ func (l *line) orBefore(a, b int) bool {
 			return false
 		}
 	}
-	for k := b - 1; k > a && k >= b-4; k-- {
+	for k := b - 1; k > a && k >= b-5; k-- {
 		if l.id(k) == idOr || l.text(k) == "or" || l.text(k) == "vs" || l.text(k) == "versus" {
 			return true
+		}
+		if l.terms[k].measure >= 0 || l.terms[k].mark != 0 {
+			return false
 		}
 	}
 	return false
@@ -309,17 +346,17 @@ func (l *line) choiceOver(a, b int) string {
 	}
 	bothBare := x.Kind == read.Number && y.Kind == read.Number
 	switch {
-	case x.Kind == read.Gauge || y.Kind == read.Gauge:
+	case x.Kind == read.Gauge && (y.Kind == read.Gauge || y.Kind == read.Number) || y.Kind == read.Gauge && x.Kind == read.Number:
 		return "wire.gauge"
 	case tube(x) && tube(y) && (l.any(shaftPlaces) || l.askedLast(Shaft)) && !l.hasKind(read.Voltage):
 		return "motor.shaft"
 	case volts(x) && volts(y) && (!bothBare || !l.has.holds(words.Of("shaft"))):
 		return "motor.voltage"
-	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.any(of("thrust", "motor", "trolling motor", "enough", "bigger"))):
+	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.anyOf("thrust", "motor", "trolling motor", "enough", "bigger") || bothTens(x, y)):
 		return "motor.thrust"
 	case x.Kind == read.Charge && y.Kind == read.Charge:
 		return "battery.capacity"
-	case x.Kind == read.Group || y.Kind == read.Group:
+	case x.Kind == read.Group && y.Kind == read.Group || x.Kind == read.Group && y.Kind == read.Number || y.Kind == read.Group && x.Kind == read.Number:
 		return "battery.group"
 	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(words.Of("breaker")):
 		return "breaker"
@@ -327,6 +364,12 @@ func (l *line) choiceOver(a, b int) string {
 		return "charger.current"
 	}
 	return ""
+}
+
+// bothTens tells that two bare numbers are both of the sizes that motors are
+// rated in.
+func bothTens(x, y *read.Measure) bool {
+	return x.Bare >= 30 && y.Bare >= 30 && int(x.Bare)%5 == 0 && int(y.Bare)%5 == 0
 }
 
 var shaftPlaces = of("shaft", "deck", "waterline", "too long", "too short", "bow", "transom", "mounting surface", "gunwale", "bow mount", "transom mount")

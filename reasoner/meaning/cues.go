@@ -110,6 +110,12 @@ type bid struct {
 	score int
 }
 
+// mendsWithin is how many numbers of a line may mend something said before.
+const mendsWithin = 24
+
+// mostOfOne is how many values of a slot one turn may give.
+const mostOfOne = 8
+
 // measures gives every number that is still free to the slot with the best
 // evidence.
 func (l *line) measures() {
@@ -124,7 +130,7 @@ func (l *line) measures() {
 		l.look(l.at[m], &v)
 		from := len(bids)
 		bids = l.bidsFor(m, &v, bids)
-		if mends && (len(bids) == from || bids[from].c.weight <= 4) {
+		if mends && m < mendsWithin && (len(bids) == from || bids[from].c.weight <= 4) {
 			if slot, ok := l.correction(m); ok {
 				l.mend(m, slot)
 				bids = bids[:from]
@@ -260,7 +266,7 @@ func (l *line) award(bids []bid) {
 			l.reason[b.m] = b.c.name
 			continue
 		}
-		if !b.c.many && l.setSlots[b.c.slot] {
+		if l.setSlots[b.c.slot] && (!b.c.many || len(l.facts) > 64 || l.values(b.c.slot) >= mostOfOne) {
 			continue
 		}
 		l.take(b.m, b.c)
@@ -330,6 +336,17 @@ func (l *line) fact(slot string) (*card.Fact, bool) {
 		}
 	}
 	return nil, false
+}
+
+// values counts the facts of a slot that this turn has set.
+func (l *line) values(slot string) int {
+	n := 0
+	for i := range l.facts {
+		if l.facts[i].Slot == slot {
+			n++
+		}
+	}
+	return n
 }
 
 // quantity is a value with its ends, in a slot's unit.

@@ -122,6 +122,24 @@ func (l *line) justSoMany(i int) (count float64, to int, ok bool) {
 	return 0, 0, false
 }
 
+// allBack reads "put him back": the number aboard for which the load was said.
+func (l *line) allBack(i int) (count float64, ok bool) {
+	if l.terms[i].id != idBack && l.text(i) != "back" {
+		return 0, false
+	}
+	switch l.text(i - 1) {
+	case "him", "her", "them", "em", "everybody", "everyone", "guy", "kid":
+	default:
+		return 0, false
+	}
+	now, have := l.before.Get("people.count")
+	more, moved := l.before.Get("people.added")
+	if !have || !moved || now.Value == nil || more.Value == nil {
+		return 0, false
+	}
+	return *now.Value - *more.Value, true
+}
+
 // onlyPeopleChanged tells that the number of people is what was said last.
 func (l *line) onlyPeopleChanged() bool {
 	last, slot := 0, ""
@@ -374,6 +392,9 @@ func (l *line) apply(before card.Card) (card.Card, []string) {
 	c.Metric = c.Metric || l.metric
 	if l.newBoat() {
 		c = l.park(before)
+	} else if l.unlikeBoat() {
+		l.askWhichBoat()
+		c = l.park(before)
 	}
 	l.pluckRelabelled(&c)
 	for _, s := range l.drops {
@@ -399,6 +420,7 @@ func (l *line) apply(before card.Card) (card.Card, []string) {
 		c = c.With(f)
 	}
 	c = l.moreGear(before, c)
+	c = l.moreBatteries(before, c)
 	return c, changed(before, c)
 }
 
@@ -462,6 +484,33 @@ func (l *line) moreGear(before, c card.Card) card.Card {
 	}
 	said.Slot = "load.said"
 	return c.Without("load.total").With(said).With(card.Fact{Slot: "load.added", Value: num(added), Unit: "kg", Said: g.Said, Row: "more gear", Turn: g.Turn})
+}
+
+// moreBatteries adds a battery's weight that comes on top of a load already
+// said.
+func (l *line) moreBatteries(before, c card.Card) card.Card {
+	if !l.has[idAdd] || l.setSlots["load.total"] {
+		return c
+	}
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if l.reason[m] != "a battery's weight" || me.Value == nil || me.Kind != read.Mass {
+			continue
+		}
+		said, aside := c.Get("load.said")
+		if !aside {
+			if said, aside = c.Get("load.total"); !aside {
+				return c
+			}
+		}
+		added := *me.Value
+		if more, had := before.Get("load.added"); had && more.Value != nil {
+			added += *more.Value
+		}
+		said.Slot = "load.said"
+		return c.Without("load.total").With(said).With(card.Fact{Slot: "load.added", Value: num(added), Unit: "kg", Said: l.said(me.Start, me.End), Row: "a battery more", Turn: before.Turn + 1})
+	}
+	return c
 }
 
 // pluckRelabelled takes a number off the slot it was in when the speaker gives

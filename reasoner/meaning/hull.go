@@ -16,11 +16,12 @@ var (
 
 // lengthCues tells which of the lengths of a fitting a length is.
 var lengthCues = []cue{
-	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
+	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 15, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
 	{name: "hull or boat, then a length", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, before: boatWords, reachB: 2, weight: 6, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
 	{name: "length, a word between, then a hull", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, after: boatWords, reachA: 4, weight: 5, when: notInches},
 	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: notInches},
 	{name: "a footer", slot: "boat.length", kind: read.Length, low: 2.4, high: 15, alone: true, weight: 6, when: footer},
+	{name: "short boat", slot: "boat.length", kind: read.Length, low: 1.8, high: 2.5, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
 	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls, reachB: 1, weight: 3, when: bareBoat},
 	{name: "a length in feet or metres alone", slot: "boat.length", kind: read.Length, low: 2.1, high: 13, alone: true, weight: 2, never: of("waterline", "depth", "wave", "high"), when: notInches},
 
@@ -42,8 +43,27 @@ var lengthCues = []cue{
 	{name: "a stocked length beside a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, alone: true, weight: 4, when: shaftLength, need: mountings.with(of("waterline", "shaft", "too short", "too long"))},
 	{name: "inches with a shaft in the talk", slot: "motor.shaft", kind: read.Length, low: 0.6, high: 2.7, alone: true, weight: 2, when: shaftTalk},
 
+	{name: "a stocked length while shafts are asked about", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, alone: true, weight: 5, when: shaftAnswer},
+
 	{name: "bow drops so much", slot: "", kind: read.Length, before: of("drop", "slow", "leave home"), reachB: 1, weight: 10, when: inches},
 	{name: "a size of something else", slot: "", kind: read.Length, bare: "in", after: of("prop", "trailer", "fishing rod", "plug", "breaker", "battery", "bimini"), reachA: 0, before: of("prop", "trailer"), reachB: 1, weight: 7, when: smallThing},
+}
+
+// feetAndInches joins "fourteen-six jon" into one length.
+func (l *line) feetAndInches() {
+	for m := 0; m+1 < len(l.r.Measures) && m < 64; m++ {
+		a, b := &l.r.Measures[m], &l.r.Measures[m+1]
+		if l.used[m] || l.used[m+1] || a.Kind != read.Number || b.Kind != read.Number || a.Value == nil || b.Value == nil || b.Start != a.End+1 || l.r.Text[a.End] != '-' {
+			continue
+		}
+		feet, in := *a.Value, *b.Value
+		_, _, boat := l.near(l.at[m+1], 1, boatWords, 0)
+		if feet < 8 || feet > 30 || in < 1 || in > 11 || in != float64(int(in)) || !boat || l.setSlots["boat.length"] {
+			continue
+		}
+		l.used[m], l.used[m+1] = true, true
+		l.put(card.Fact{Slot: "boat.length", Value: num(feet*0.3048 + in*0.0254), Unit: "m", Said: l.said(a.Start, b.End), Row: "feet and inches run together"})
+	}
 }
 
 // bareBoat accepts "jon, 16" but no number that clearly counts something.
@@ -148,6 +168,17 @@ func shaftTalk(l *line, m int) bool {
 	return known && l.askedLast(Shaft)
 }
 
+// shaftsAsked tells that the talk so far is of a shaft for a known deck.
+func (l *line) shaftsAsked() bool { return l.askedLast(Shaft) && l.knows("mount.height") }
+
+// shaftAnswer accepts "is a 48 ok" in such talk.
+func shaftAnswer(l *line, m int) bool {
+	if !l.shaftsAsked() || !shaftLength(l, m) {
+		return false
+	}
+	return l.questionish() || l.articleBefore(l.at[m]) || inches(l, m)
+}
+
 func (l *line) askedLast(ts ...Topic) bool {
 	for _, a := range l.before.Asked {
 		for _, t := range ts {
@@ -167,6 +198,9 @@ var jonWidths = map[int]bool{32: true, 36: true, 42: true, 44: true, 46: true, 4
 func (l *line) jonCode() {
 	for m := range l.r.Measures {
 		me := &l.r.Measures[m]
+		if l.setSlots["boat.length"] {
+			return
+		}
 		if l.used[m] || me.Value == nil || me.Kind != read.Number && me.As != "model-year" {
 			continue
 		}
@@ -176,9 +210,9 @@ func (l *line) jonCode() {
 			continue
 		}
 		i := l.at[m]
-		_, _, after := l.near(i, 1, hulls.with(kinds(words.Material), of("boat")), 1)
-		_, _, before := l.near(i, -1, hulls.with(kinds(words.Material), of("boat")), 1)
-		_, _, loaded := l.near(i, 1, of("loaded", "dry"), 0)
+		_, _, after := l.near(i, 1, hullOrMaterial, 1)
+		_, _, before := l.near(i, -1, hullOrMaterial, 1)
+		_, _, loaded := l.near(i, 1, ofLoadedDry, 0)
 		if !after && !before && !(l.articleBefore(i) && jonWidths[wide]) || loaded || me.As == "model-year" && long > 18 && !l.has.holds(words.Of("jon")) {
 			continue
 		}
@@ -187,3 +221,9 @@ func (l *line) jonCode() {
 		l.put(card.Fact{Slot: "boat.beam", Value: num(float64(wide) * 0.0254), Unit: "m", Said: me.Said, Row: "jon boat's number: feet and inches"})
 	}
 }
+
+// Entries that the conditions above look for.
+var (
+	hullOrMaterial = hulls.with(kinds(words.Material), of("boat"))
+	ofLoadedDry    = of("loaded", "dry")
+)

@@ -33,8 +33,9 @@ var weightCues = []cue{
 
 	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
 	{name: "average weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("each"), reachB: 0, weight: 8, need: of("person", "us", "child", "both of us")},
-	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
+	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
+	{name: "me, weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 40, high: 170, before: of("me"), reachB: 0, weight: 9, when: meAtWeight},
 	{name: "i am a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, alone: true, weight: 6, when: iAm},
 	{name: "weight, then people", slot: "people.each", kind: read.Mass, low: 30, high: 230, after: of("person"), reachA: 0, weight: 8, never: of("loaded")},
 
@@ -85,7 +86,7 @@ func withMe(l *line, m int) bool { return l.id(l.at[m]+1) == idWith || l.id(l.at
 // boatWeighs accepts "weighs 1650" when the words before speak of no person,
 // battery, motor or engine.
 func boatWeighs(l *line, m int) bool {
-	return !l.subject(m, of("outboard", "horsepower", "battery", "bank", "person", "me", "us", "companion", "trolling motor", "gear", "dog", "trailer", "motor", "lithium", "agm"))
+	return !l.subject(m, notTheBoat)
 }
 
 // subject looks for one of the set in the stretch before a measure.
@@ -115,14 +116,22 @@ func heavierThanAMotor(l *line, m int) bool {
 // engineWeighs accepts "9.9 that weighs 85": a horsepower or an outboard is what
 // weighs.
 func engineWeighs(l *line, m int) bool {
-	return l.subject(m, of("outboard", "horsepower")) || l.subject(m, of("motor")) && !l.subject(m, of("trolling motor"))
+	return l.subject(m, ofOutboardHorsepower) || l.subject(m, ofMotor) && !l.subject(m, ofTrollingMotor)
 }
 
 // eachOrGroup accepts a weight right behind the people. Whether it is each
 // person's or all of theirs together is settled in people.go.
 func eachOrGroup(l *line, m int) bool {
 	me := &l.r.Measures[m]
-	return me.Value != nil || me.Low != nil && me.High != nil
+	if me.Value == nil && (me.Low == nil || me.High == nil) {
+		return false
+	}
+	_, hi := ends(l.convert(me, bareIf(me, "lb")))
+	if hi <= maxPersonEach {
+		return true
+	}
+	count, known := l.fact("people.count")
+	return known && count.Value != nil && hi / *count.Value <= maxPersonEach
 }
 
 // together accepts "three of us total 600", "the two of us go 390".
@@ -141,7 +150,6 @@ func together(l *line, m int) bool {
 
 var (
 	ofPersons = of("person", "us", "companion", "child", "both of us")
-	ofWeighs  = of("weighs")
 	ofUs      = of("us")
 )
 
@@ -149,18 +157,32 @@ var (
 // stretch, the number ends it, and there are further stretches like it.
 func partOfList(l *line, m int) bool {
 	i := l.at[m]
-	if !l.endsAt(i) {
+	if !l.endsAt(i) && l.id(i+1) != idAnd {
 		return false
 	}
-	s := l.segment(i)
-	if i-s > 3 {
-		return false
+	s := i
+	for s > 0 && l.terms[s-1].mark == 0 && l.terms[s-1].id != idAnd {
+		if s--; i-s > 3 {
+			return false
+		}
 	}
+	if l.parts == unknown {
+		l.parts = no
+		if l.listsParts() {
+			l.parts = yes
+		}
+	}
+	return l.parts == yes
+}
+
+// listsParts tells that the line names the hull's weight as one of several.
+func (l *line) listsParts() bool {
 	hullHere := false
 	for k := range l.terms {
 		t := &l.terms[k]
 		if t.id == idBoat && k+2 < len(l.terms) && (l.terms[k+1].measure >= 0 || l.filler(k+1) && l.terms[k+2].measure >= 0) && (k == 0 || l.terms[k-1].mark != 0 || l.filler(k-1)) {
 			hullHere = true
+			break
 		}
 	}
 	weights := 0
@@ -176,7 +198,7 @@ func partOfList(l *line, m int) bool {
 var idBoat = words.Of("boat")
 
 // saysHull accepts "2200 lb hull".
-func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" && heavierThanAMotor(l, m) }
+func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" }
 
 // iAm accepts "im 220", "im 5 foot 10 and 220 lbs".
 func iAm(l *line, m int) bool {
@@ -188,11 +210,22 @@ func iAm(l *line, m int) bool {
 // segment is the first term of the stretch between pauses in which a term
 // stands.
 func (l *line) segment(i int) int {
-	for i > 0 && l.terms[i-1].mark == 0 {
+	for n := 0; n < 40 && i > 0 && l.terms[i-1].mark == 0; n++ {
 		i--
 	}
 	return i
 }
+
+// bareIf gives the unit for a measure that has none.
+func bareIf(me *read.Measure, unit string) string {
+	if me.Kind == read.Number {
+		return unit
+	}
+	return ""
+}
+
+// meAtWeight accepts "me 190" where parts are listed.
+func meAtWeight(l *line, m int) bool { return l.text(l.at[m]-1) == "me" }
 
 func personWeighs(l *line, m int) bool {
 	i := l.at[m]
@@ -202,4 +235,34 @@ func personWeighs(l *line, m int) bool {
 	return l.subject(m, ofPersons) && l.subject(m, ofWeighs) && (l.setSlots["people.count"] || !l.subject(m, ofUs))
 }
 
-func saysWeighs(l *line, m int) bool { return l.subject(m, of("weighs")) || l.text(l.at[m]-1) == "is" }
+func saysWeighs(l *line, m int) bool { return l.subject(m, ofWeighs) || l.text(l.at[m]-1) == "is" }
+
+// Entries that the conditions above look for.
+var (
+	notTheBoat           = of("outboard", "horsepower", "battery", "bank", "person", "me", "us", "companion", "trolling motor", "gear", "dog", "trailer", "motor", "lithium", "agm")
+	ofMotor              = of("motor")
+	ofOutboardHorsepower = of("outboard", "horsepower")
+	ofTrollingMotor      = of("trolling motor")
+	ofWeighs             = of("weighs")
+)
+
+// unlabelled are the rows that take a weight for the loaded boat's without a
+// word that says so.
+var unlabelled = map[string]bool{"a boat's weight, unlabelled": true, "pounds of boat": true}
+
+// partsNotTotal takes an unlabelled weight for the empty boat when the people's,
+// the gear's or the engine's weights are listed beside it.
+func (l *line) partsNotTotal() {
+	total, ok := l.fact("load.total")
+	if !ok || !unlabelled[total.Row] || l.setSlots["load.dry"] {
+		return
+	}
+	for _, part := range []string{"people.each", "load.gear", "load.engine"} {
+		if l.setSlots[part] {
+			total.Slot, total.Row = "load.dry", "weight beside other parts"
+			delete(l.setSlots, "load.total")
+			l.setSlots["load.dry"] = true
+			return
+		}
+	}
+}

@@ -27,7 +27,7 @@ var motorCues = []cue{
 
 	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
 	{name: "charger's amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
-	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge"), reachB: 2, after: of("charge"), reachA: 1, weight: 7},
+	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge", "between trips"), reachB: 2, after: of("charge", "between trips"), reachA: 1, weight: 7},
 	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.2, high: 300, alone: true, weight: 5},
 	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
 }
@@ -81,6 +81,9 @@ func bareRating(l *line, m int) bool {
 	default:
 		return false
 	}
+	if l.shaftsAsked() && stockedShafts[me.Bare] && me.Kind == read.Number {
+		return false
+	}
 	next := l.id(i + 1)
 	if me.Kind == read.Mass {
 		return next == words.None || afterRating.holds(next)
@@ -105,7 +108,7 @@ func ratingOnBoat(l *line, m int) bool {
 	if !thrustSize(l, m) {
 		return false
 	}
-	if l.any(of("top speed", "speed", "hold", "thrust", "enough")) {
+	if l.anyOf("top speed", "speed", "hold", "thrust", "enough") {
 		return true
 	}
 	return false
@@ -114,7 +117,7 @@ func ratingOnBoat(l *line, m int) bool {
 // ratingBesideBank accepts pounds where volts, amp-hours or a throttle are the
 // talk and no boat is.
 func ratingBesideBank(l *line, m int) bool {
-	return thrustSize(l, m) && !l.any(hulls) && (l.hasKind(read.Voltage) || l.hasKind(read.Charge) || l.any(of("throttle", "full throttle", "group size")) || l.hasKind(read.Group))
+	return thrustSize(l, m) && !l.any(hulls) && (l.hasKind(read.Voltage) || l.hasKind(read.Charge) || l.anyOf("throttle", "full throttle", "group size") || l.hasKind(read.Group))
 }
 
 var nominal = map[float64]bool{12: true, 16: true, 24: true, 36: true, 48: true}
@@ -138,7 +141,7 @@ func voltsEach(l *line, m int) bool {
 		return false
 	}
 	i := l.at[m]
-	if _, _, ok := l.near(i, 1, of("each"), 3); ok {
+	if _, _, ok := l.near(i, 1, ofEach, 3); ok {
 		return true
 	}
 	if i > 0 && l.terms[i-1].measure >= 0 {
@@ -156,7 +159,7 @@ func bareVolts(l *line, m int) bool {
 		return false
 	}
 	if l.text(i-1) == "on" || l.text(i-1) == "at" || l.text(i-1) == "run" {
-		return l.endsAt(i) && (l.askedLast(Voltage) || l.any(of("thrust", "motor", "trolling motor")) || l.knows("motor.voltage"))
+		return l.endsAt(i) && (l.askedLast(Voltage) || l.anyOf("thrust", "motor", "trolling motor") || l.knows("motor.voltage"))
 	}
 	return false
 }
@@ -170,7 +173,7 @@ func breakerRating(l *line, m int) bool {
 	if l.id(i+1) == words.Of("breaker") {
 		return true
 	}
-	_, at, ok := l.near(i, -1, of("breaker"), 1)
+	_, at, ok := l.near(i, -1, ofBreaker, 1)
 	if !ok {
 		return false
 	}
@@ -191,3 +194,9 @@ func motorDraws(l *line, m int) bool {
 	next := l.text(i + 1)
 	return l.endsAt(i) || next == "at" || next == "full" || next == "wide" || l.id(i+1) == words.Of("full throttle")
 }
+
+// Entries that the conditions above look for.
+var (
+	ofBreaker = of("breaker")
+	ofEach    = of("each")
+)

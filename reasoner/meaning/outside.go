@@ -12,7 +12,7 @@ var outsideWords = []string{
 	"capital of", "who won", "meaning of life", "your name", "are you human", "ignore ur", "ignore your", "system prompt", "ignore all", "ignore previous",
 	"lawn mower", "furnace", "dishwasher", "car alternator", "my truck", "transmission", "brake pads", "oil change", "refrigerator", "guitar", "piano", "drone", "laptop",
 	"cat food", "dog food", "vet", "doctor", "medicine", "headache", "pizza", "beer", "whiskey", "restaurant", "hotel", "flight to", "airline", "fishing license", "bag limit",
-	"best bait", "what bait", "which lure", "best lure", "what lure", "knot", "hunting season", "deer", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
+	"dinner", "supper", "breakfast", "weather tomorrow", "weather forecast", "best bait", "what bait", "which lure", "best lure", "what lure", "knot", "hunting season", "deer", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
 }
 
 // core words: a line that has one of them is the trade's, whatever else it says.

@@ -27,8 +27,15 @@ var (
 func (l *line) people() {
 	for i := 0; i < len(l.terms); i++ {
 		if n, to, ok := l.ordinalPerson(i); ok && !l.setSlots["people.count"] {
+			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
+				n--
+			}
 			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "somebody more"})
 			i = to
+			continue
+		}
+		if n, ok := l.allBack(i); ok && !l.setSlots["people.count"] {
+			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[max(i-2, 0)].start, l.terms[i].end), Row: "everybody back"})
 			continue
 		}
 		if n, to, ok := l.justSoMany(i); ok && !l.setSlots["people.count"] {
@@ -120,6 +127,15 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 		return 2, i, 2, 2, true
 	case t.text == "both" && l.text(i+1) == "of" && l.id(i+2) == idUs:
 		return 2, i + 2, 2, 2, true
+	case t.id == idPerson && l.plural(i) && l.smallNumber(i-1) == 0:
+		// "people 2", "anglers: 3"
+		k := i + 1
+		if k < len(l.terms) && l.terms[k].mark == ',' && l.r.Text[l.terms[k].start] == ':' {
+			k++
+		}
+		if v := l.smallNumber(k); v > 0 && v <= 20 && !l.countsNoun(k+1) {
+			return v, k, v, v, true
+		}
 	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
@@ -156,7 +172,7 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 	meIn := l.mentionsMe(start, to)
 	numbered := l.terms[start].measure >= 0
 	items := 1
-	for {
+	for items < 12 {
 		k := end + 1
 		if k >= len(l.terms) {
 			break
@@ -216,6 +232,9 @@ func (l *line) dogAt(k int) (last int, ok bool) {
 	for j := k; j < k+4 && j < len(l.terms); j++ {
 		if l.terms[j].id == idDog || l.terms[j].id == words.Of("gear") {
 			return j, true
+		}
+		if m := l.terms[j].measure; m >= 0 && l.r.Measures[m].Kind != read.Number {
+			return 0, false
 		}
 		if !l.terms[j].filler && l.terms[j].id != words.None && l.terms[j].measure < 0 {
 			return 0, false
@@ -302,6 +321,15 @@ func (l *line) noun(i, room int) (at int, ok bool) {
 
 // adjectives are entries that may stand between a number and the persons.
 var adjectives = of("age", "loaded", "bigger", "add")
+
+// countsNoun tells that a number before the term counts what stands there.
+func (l *line) countsNoun(i int) bool {
+	if i >= len(l.terms) || l.terms[i].mark != 0 || l.terms[i].measure >= 0 {
+		return false
+	}
+	id := l.terms[i].id
+	return id == words.None && !l.terms[i].filler || id != words.None && id != words.Of("wind") && id != words.Of("loaded") && id != idAnd && id != idWith
+}
 
 // counted tells that a term is something that a number before it counts.
 func (l *line) counted(i int) bool {

@@ -40,7 +40,19 @@ type line struct {
 	restored  bool
 	removed   bool
 	setSlots  map[string]bool
+	heard     []bool // sayings that occur, by id
+	parts     answer // whether the weights of a boat's parts are listed
+	kinds     map[read.Kind]bool
 }
+
+// answer is what is known of a question about the line that is costly to ask.
+type answer int
+
+const (
+	unknown answer = iota
+	no
+	yes
+)
 
 // set is a set of entries of the word table.
 type set []bool
@@ -357,6 +369,16 @@ func stepCost(t *term) int {
 func (l *line) any(s set) bool {
 	for i, in := range s {
 		if in && l.has[i] {
+			return true
+		}
+	}
+	return false
+}
+
+// anyOf tells whether an entry of these plain names occurs in the line.
+func (l *line) anyOf(names ...string) bool {
+	for _, n := range names {
+		if l.has.holds(words.Of(n)) {
 			return true
 		}
 	}

@@ -90,32 +90,6 @@ func (l *line) meets(row *topicRow) bool {
 	return row.any == nil && row.texts == nil
 }
 
-// saysText finds a word or a few words in a row among the terms.
-func (l *line) saysText(t string) bool {
-	low := l.lower()
-	from := 0
-	for {
-		k := indexFrom(low, t, from)
-		if k < 0 {
-			return false
-		}
-		end := k + len(t)
-		if (k == 0 || !letter(low[k-1])) && (end == len(low) || !letter(low[end])) {
-			return true
-		}
-		from = k + 1
-	}
-}
-
-func indexFrom(s, t string, from int) int {
-	for i := from; i+len(t) <= len(s); i++ {
-		if s[i] == t[0] && s[i:i+len(t)] == t {
-			return i
-		}
-	}
-	return -1
-}
-
 // lower is the beginning of the text in lower case: enough to tell what is
 // asked, and bounded.
 func (l *line) lower() string {
@@ -146,26 +120,26 @@ var topicRows = []topicRow{
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
 	{name: "thrust asked", topic: Thrust, any: of("thrust"), when: thrustAsked},
 	{name: "thrust cost of a wire", topic: Wire, texts: []string{"costing me in thrust"}},
-	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "what do i need", "what would you put", "what should i", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit"}, when: func(l *line) bool { return true }},
+	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "what do i need", "what would you put", "what should i get", "what should i buy", "what should i put", "what should i run", "what should i order", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit"}, when: func(l *line) bool { return true }},
 	{name: "fault told", topic: Fault, when: faultTold},
 	{name: "concept asked", topic: Concept, texts: []string{"whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}, when: func(l *line) bool { return !l.anyBound() || l.saysText("difference") }},
 	{name: "what is that", topic: Concept, when: whatIs},
 }
 
 func noJudgeWire(l *line) bool {
-	return !l.any(of("vibration")) && (l.questionish() || l.setSlots["mount.height"] || l.setSlots["motor.shaft"] || l.has.holds(words.Of("shaft")))
+	return !l.anyOf("vibration") && (l.questionish() || l.setSlots["mount.height"] || l.setSlots["motor.shaft"] || l.has.holds(words.Of("shaft")))
 }
 
 // wireAsked leaves out "same wire" in a list of what is there.
-func wireAsked(l *line) bool { return !l.any(of("transducer", "sonar")) || l.questionish() }
+func wireAsked(l *line) bool { return !l.anyOf("transducer", "sonar") || l.questionish() }
 
-func notTrips(l *line) bool { return !l.any(of("trips breaker")) }
+func notTrips(l *line) bool { return !l.anyOf("trips breaker") }
 
 var longWords = map[string]bool{"shaft": true, "wire": true}
 
 // longTime leaves out "how long a shaft".
 func longTime(l *line) bool {
-	if l.any(of("shaft")) || l.any(of("charge", "charger")) && !l.any(of("throttle", "full throttle")) {
+	if l.anyOf("shaft") || l.anyOf("charge", "charger") && !l.anyOf("throttle", "full throttle") {
 		return false
 	}
 	if l.saysText("range") && !l.questionish() {
@@ -175,12 +149,12 @@ func longTime(l *line) bool {
 }
 
 func batteryTalk(l *line) bool {
-	return !l.any(of("shaft", "charger", "charge", "wire")) && (l.any(of("battery", "bank", "amp hour", "group size", "throttle", "full throttle", "lithium", "agm", "flooded", "gel", "deep cycle")) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank))
+	return !l.anyOf("shaft", "charger", "charge", "wire") && (l.anyOf("battery", "bank", "amp hour", "group size", "throttle", "full throttle", "lithium", "agm", "flooded", "gel", "deep cycle") || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank))
 }
 
 // bankAsked accepts "how many batteries", "what size battery", "which battery".
 func bankAsked(l *line) bool {
-	if l.any(of("charger", "charge", "breaker", "wire", "jumper")) && !l.saysText("how many batter") && !l.saysText("what batter") {
+	if l.anyOf("charger", "charge", "breaker", "wire", "jumper") && !l.saysText("how many batter") && !l.saysText("what batter") {
 		return false
 	}
 	for i := range l.terms {
@@ -191,7 +165,7 @@ func bankAsked(l *line) bool {
 			return true
 		}
 	}
-	return l.saysText("do i need") && l.any(of("amp hour"))
+	return l.saysText("do i need") && l.anyOf("amp hour")
 }
 
 var of6 = of("battery", "bank", "amp hour", "group size", "deep cycle", "lithium", "agm")
@@ -212,7 +186,10 @@ func costAsked(l *line) bool {
 func thrustAsked(l *line) bool { return l.questionish() && !l.setSlots["wire.gauge"] }
 
 func faultTold(l *line) bool {
-	if !l.faulty() && !(l.any(of("slow")) && !l.setSlots["boat.length"]) {
+	if l.over != "" || l.setSlots["use.speed"] {
+		return false
+	}
+	if !l.faulty() && !(l.anyOf("slow") && !l.setSlots["boat.length"]) {
 		return false
 	}
 	return !l.saysText("whats") || l.saysText("whats wrong") || l.saysText("mine") || l.saysText("my")
@@ -221,7 +198,7 @@ func faultTold(l *line) bool {
 // whatIs accepts "whats ventilation": a question word and a word of the trade,
 // and no number.
 func whatIs(l *line) bool {
-	if len(l.terms) == 0 || len(l.terms) > 9 || l.anyBound() {
+	if len(l.terms) == 0 || len(l.terms) > 9 || l.anyBound() || l.terms[0].id == idWhatIf || len(l.before.Facts) > 0 && len(l.facts) > 0 {
 		return false
 	}
 	f := firstWord(l.text(0))
@@ -276,7 +253,7 @@ func (l *line) asksWhy() bool {
 
 // judged names the slots whose said value is to be judged.
 func (l *line) judged(w *Wish, add func(Topic)) {
-	judge := l.any(of("enough", "too short", "too long", "long enough")) && l.questionish()
+	judge := l.anyOf("enough", "too short", "too long", "long enough") && l.questionish()
 	if !judge && !l.saysText("ok for") && !l.saysText("overkill") && !l.saysText("can i use") && !l.saysText("will a") && !l.saysText("does") && !l.saysText("gonna") && !l.saysText("is a") {
 		return
 	}
@@ -284,7 +261,7 @@ func (l *line) judged(w *Wish, add func(Topic)) {
 		switch f.Slot {
 		case "motor.thrust":
 			w.Judge = append(w.Judge, f.Slot)
-			if !l.any(of("hold", "top speed")) && !has(topicNames(w.Topics), string(Speed)) && !has(topicNames(w.Topics), string(Hold)) && !has(topicNames(w.Topics), string(Runtime)) {
+			if !l.anyOf("hold", "top speed") && !has(topicNames(w.Topics), string(Speed)) && !has(topicNames(w.Topics), string(Hold)) && !has(topicNames(w.Topics), string(Runtime)) {
 				add(Thrust)
 			}
 		case "motor.shaft":
@@ -358,7 +335,7 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		add(Voltage)
 	case len(l.facts) > 0 && !follow:
 		add(Fit)
-	case q:
+	case q && len(l.facts) == 0:
 		add(Concept)
 	}
 }

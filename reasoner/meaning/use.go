@@ -12,7 +12,7 @@ var useCues = []cue{
 	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
 	{name: "it does so much", slot: "boat.speed-measured", kind: read.Speed, low: 0.3, high: 4, alone: true, weight: 8, when: measuredSpeed},
-	{name: "speed of something else", slot: "", kind: read.Speed, alone: true, before: of("outboard", "run"), reachB: 3, weight: 1, when: fast},
+	{name: "speed of something else", slot: "", kind: read.Speed, before: of("outboard", "run"), reachB: 3, weight: 4, when: fast},
 
 	{name: "hours to charge", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, after: of("between trips", "charge"), reachA: 4, before: of("between trips", "charge"), reachB: 3, weight: 8, never: of("reserve minutes")},
 	{name: "hours for a charger", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, alone: true, weight: 6, when: chargerTalk},
@@ -34,6 +34,7 @@ var moneyCues = []cue{
 	{name: "budget", slot: "money.budget", kind: read.Money, low: 20, high: 100000, alone: true, weight: 6, when: not(aPrice)},
 	{name: "bare budget", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, before: of("budget"), reachB: 2, after: of("budget"), reachA: 1, weight: 7, when: bareMoney},
 	{name: "money is what is talked of", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, after: of("fine"), reachA: 0, weight: 4, when: knownBudget},
+	{name: "could go to so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, alone: true, weight: 4, when: couldSpend},
 	{name: "under so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 250, high: 30000, alone: true, weight: 2, when: boundAlone},
 	{name: "a price", slot: "", kind: read.Money, alone: true, weight: 5, when: aPrice},
 }
@@ -60,7 +61,7 @@ func runningTalk(l *line, m int) bool {
 	if _, hi := ends(quantity{l.r.Measures[m].Value, l.r.Measures[m].Low, l.r.Measures[m].High}); hi > 3 {
 		return false
 	}
-	return l.any(of("battery", "bank", "miles", "amp hour", "all day", "trolling", "doing", "throttle")) || l.hasKind(read.Duration) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank)
+	return l.anyOf("battery", "bank", "miles", "amp hour", "all day", "trolling", "doing", "throttle") || l.hasKind(read.Duration) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank)
 }
 
 var doesWords = map[string]bool{"does": true, "gets": true, "makes": true, "made": true, "hits": true, "clocked": true, "did": true, "got": true, "topped": true, "tops": true, "see": true, "manages": true, "reads": true}
@@ -83,8 +84,8 @@ func fast(l *line, m int) bool { return lowest(&l.r.Measures[m]) > 6.5 }
 
 // chargerTalk accepts hours where a charger is asked for.
 func chargerTalk(l *line, m int) bool {
-	if l.any(of("charger")) {
-		return !l.any(of("throttle", "trolling", "full throttle", "all day"))
+	if l.anyOf("charger") {
+		return !l.anyOf("throttle", "trolling", "full throttle", "all day")
 	}
 	return l.askedLast(Charger)
 }
@@ -95,15 +96,15 @@ func hoursOfUse(l *line, m int) bool {
 	case "year", "years", "yr", "month", "week", "day", "days", "d", "y", "s", "sec":
 		return false
 	}
-	return !l.any(of("reserve minutes")) || l.r.Measures[m].Spoken == "h"
+	return !l.anyOf("reserve minutes") || l.r.Measures[m].Spoken == "h"
 }
 
 // half tells that a share is of charge or of time, not of throttle.
 func half(l *line, m int) bool {
-	if _, _, ok := l.near(l.at[m], 1, of("half down", "charge", "times"), 2); ok {
+	if _, _, ok := l.near(l.at[m], 1, ofHalfDownChargeTimes, 2); ok {
 		return true
 	}
-	if _, _, ok := l.near(l.at[m], -1, of("half down", "charge"), 1); ok {
+	if _, _, ok := l.near(l.at[m], -1, ofHalfDownCharge, 1); ok {
 		return true
 	}
 	i := l.at[m]
@@ -137,14 +138,14 @@ func atFraction(l *line, m int) bool {
 }
 
 func otherVolume(l *line, m int) bool {
-	_, _, ok := l.near(l.at[m], 1, of("gear", "fish kind", "depth"), 1)
+	_, _, ok := l.near(l.at[m], 1, ofGearFishKindDepth, 1)
 	return ok
 }
 
 // bareMoney keeps a number with a life of its own from being money.
 func bareMoney(l *line, m int) bool {
 	i := l.at[m]
-	_, _, loaded := l.near(i, 1, of("loaded", "dry"), 1)
+	_, _, loaded := l.near(i, 1, ofLoadedDry, 1)
 	if loaded {
 		return false
 	}
@@ -160,6 +161,20 @@ func bareMoney(l *line, m int) bool {
 
 // knownBudget accepts "2000 is fine" once a budget stands.
 func knownBudget(l *line, m int) bool { return l.knows("money.budget") }
+
+// couldSpend accepts "could go 1200" and "make it 1500" of a budget that stands.
+func couldSpend(l *line, m int) bool {
+	if l.r.Measures[m].Kind != read.Number || !l.knows("money.budget") || !l.endsAt(l.at[m]) {
+		return false
+	}
+	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-4; k-- {
+		switch l.text(k) {
+		case "could", "can", "swing", "stretch", "spend":
+			return true
+		}
+	}
+	return false
+}
 
 // boundAlone accepts "under 900" that is bound to nothing else.
 func boundAlone(l *line, m int) bool {
@@ -210,7 +225,7 @@ func (l *line) profile() {
 	var cur stretch
 	lastHours := -1.0
 	flush := func() {
-		if cur.hours > 0 && cur.throttle > 0 {
+		if cur.hours > 0 && cur.throttle > 0 && len(got) < mostOfOne {
 			got = append(got, cur)
 		}
 		cur = stretch{from: -1}
@@ -350,3 +365,10 @@ func pairOfBatteries(l *line, at int) bool {
 	}
 	return false
 }
+
+// Entries that the conditions above look for.
+var (
+	ofGearFishKindDepth   = of("gear", "fish kind", "depth")
+	ofHalfDownCharge      = of("half down", "charge")
+	ofHalfDownChargeTimes = of("half down", "charge", "times")
+)

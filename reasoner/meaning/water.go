@@ -38,8 +38,8 @@ func steadyWind(l *line, m int) bool {
 
 // inGusts tells that the number is the gusts', not the steady wind's.
 func inGusts(l *line, m int) bool {
-	_, _, before := l.near(l.at[m], -1, of("gust"), 1)
-	_, _, after := l.near(l.at[m], 1, of("gust"), 0)
+	_, _, before := l.near(l.at[m], -1, ofGust, 1)
+	_, _, after := l.near(l.at[m], 1, ofGust, 0)
 	return before || after && l.endsAt(l.at[m]+1)
 }
 
@@ -62,7 +62,7 @@ func waveFooter(l *line, m int) bool {
 // downThere accepts "jig 30 ft down".
 func downThere(l *line, m int) bool {
 	i := l.at[m]
-	return l.text(i+1) == "down" && (l.endsAt(i+1) || l.id(i+2) == idWith) && !l.any(of("waterline", "deck"))
+	return l.text(i+1) == "down" && (l.endsAt(i+1) || l.id(i+2) == idWith) && !l.anyOf("waterline", "deck")
 }
 
 // A wordRow gives a slot from a word or phrase of the table.
@@ -81,7 +81,7 @@ var waterRows = []wordRow{
 	{"fresh water", "fresh", "water.kind", "fresh", freshWater},
 	{"a lake is fresh", "lake", "water.kind", "fresh", nil},
 	{"a river is fresh", "river", "water.kind", "fresh", nil},
-	{"weeds", "weeds", "water.weeds", "true", nil},
+	{"weeds", "weeds", "water.weeds", "true", weedyWater},
 }
 
 // notVersion leaves out "saltwater motor" as the name of a kind of motor.
@@ -91,6 +91,11 @@ func notVersion(l *line, at int) bool {
 		return false
 	}
 	return true
+}
+
+// weedyWater leaves out the weeds in a tale of what broke.
+func weedyWater(l *line, at int) bool {
+	return !l.faulty() || l.setSlots["boat.length"] || l.setSlots["load.total"]
 }
 
 // freshWater leaves out fresh batteries and fresh charges.
@@ -177,3 +182,8 @@ func (l *line) gusts(g card.Fact) {
 	steady.Low, steady.High = num(lo), num(max(top, hi))
 	steady.Said = steady.Said + " … " + g.Said
 }
+
+// Entries that the conditions above look for.
+var (
+	ofGust = of("gust")
+)

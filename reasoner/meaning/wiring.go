@@ -51,7 +51,7 @@ func runsTo(l *line, m int) bool {
 // place joins it to the battery.
 func batteryToPlug(l *line, m int) bool {
 	i := l.at[m]
-	if _, _, hull := l.near(i, 1, hulls.with(of("boat")), 0); hull || footer(l, m) {
+	if _, _, hull := l.near(i, 1, hullOrBoat, 0); hull || footer(l, m) {
 		return false
 	}
 	me := &l.r.Measures[m]
@@ -69,16 +69,19 @@ func batteryToPlug(l *line, m int) bool {
 
 // wiring tells whether the line, or the talk so far, is about wire.
 func (l *line) wiring() bool {
-	return l.any(wireTalk) || l.any(of("breaker", "plug")) || l.hasKind(read.Gauge) || l.askedLast(Wire, Breaker)
+	return l.any(wireTalk) || l.anyOf("breaker", "plug") || l.hasKind(read.Gauge) || l.askedLast(Wire, Breaker)
 }
 
 func (l *line) hasKind(k read.Kind) bool {
-	for i := range l.r.Measures {
-		if l.r.Measures[i].Kind == k {
-			return true
+	if l.kinds == nil {
+		l.kinds = map[read.Kind]bool{}
+		for i := range l.r.Measures {
+			if l.r.Measures[i].As == "" {
+				l.kinds[l.r.Measures[i].Kind] = true
+			}
 		}
 	}
-	return false
+	return l.kinds[k]
 }
 
 // wireInHand accepts a length without a word of its own where wire is what the
@@ -89,3 +92,8 @@ func wireInHand(l *line, m int) bool {
 	}
 	return l.any(wireTalk) || l.hasKind(read.Gauge) || l.askedLast(Wire, Breaker) && !l.any(hulls)
 }
+
+// Entries that the conditions above look for.
+var (
+	hullOrBoat = hulls.with(of("boat"))
+)

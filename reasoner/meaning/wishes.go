@@ -186,7 +186,7 @@ func (l *line) findNegated() {
 		if verbDenied[l.terms[i].text] {
 			room = 2
 		}
-		for k := i + 1; k < len(l.terms) && room > 0; k++ {
+		for k := i + 1; k < len(l.terms) && k < i+24 && room > 0; k++ {
 			t := &l.terms[k]
 			if t.mark == '.' || t.mark == '?' || t.mark == ',' && !l.listGoesOn(k) || t.text == "but" || t.id == idMust || t.id == idWith {
 				break

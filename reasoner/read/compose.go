@@ -73,8 +73,11 @@ func (p *parser) plain(n num) quantity {
 	if q.rule == "" {
 		q.rule = "number"
 	}
+	p.spacedThousands(&q)
+	n = q.n
 	if n.money {
 		q.kind, q.si, q.spoken = Money, "USD", "USD"
+		p.spread(&q)
 		return q
 	}
 	if n.gauge {
@@ -125,6 +128,20 @@ func (q *quantity) setUnit(u *unitRow) {
 	q.value = u.toSI(q.bare)
 }
 
+// spacedThousands reads "1 900 kg", as metric speakers write it. Two numbers
+// side by side are a count and a weight only where people can weigh that much:
+// "2 100 kg blokes".
+func (p *parser) spacedThousands(q *quantity) {
+	i, j := q.n.from, q.n.to
+	if j != i+1 || !p.isFigures(i) || !p.isFigures(j) || p.lex[i].whole != 1 || p.lex[j].whole != 3 || (p.lex[i].look|p.lex[j].look)&decimal != 0 ||
+		p.word(j+1) != "kg" || q.bare < 1 || q.bare > 1 && p.lex[j].value < 200 {
+		return
+	}
+	q.n.value = q.bare*1000 + p.lex[j].value
+	q.n.to = j + 1
+	q.bare, q.value, q.to = q.n.value, q.n.value, q.n.to
+}
+
 // ends makes the quantity a range, low end first.
 func (q *quantity) ends(low, high, bareLow, bareHigh float64) {
 	if low > high {
@@ -150,7 +167,10 @@ func (p *parser) chain(q *quantity) {
 	last := q.unit
 	for range 4 {
 		k, sep := q.to, ""
-		if p.word(k) == "." && p.glued(k) && p.startsNumber(k+1) && !p.glued(k+1) {
+		if p.word(k) == "." && p.glued(k) && p.word(k+1) == "," {
+			k++ // "10 lbs., 5 oz."
+		}
+		if p.word(k) == "." && p.glued(k) && p.startsNumber(k+1) {
 			if u, _ := p.unit(&num{from: k + 1, to: k + 2, value: 1}, k+2); u == nil {
 				break // the point ends the sentence
 			}
@@ -240,8 +260,8 @@ func (p *parser) bareFollows(q *quantity, n *num, last *unitRow, sep string) boo
 		if sep != "" && sep != "-" || n.value == 0 && !glued {
 			return false
 		}
-		if sep == "-" && last.spelled != "'" {
-			return false // "18 ft-6" is left alone
+		if sep == "-" && last.spelled != "'" && p.word(q.n.to) != "-" {
+			return false // "6-foot-2" is a size, "18 ft-6" is left alone
 		}
 		return glued || !p.pluralNoun(j)
 	case Duration:
@@ -252,7 +272,7 @@ func (p *parser) bareFollows(q *quantity, n *num, last *unitRow, sep string) boo
 	case Mass:
 		return sep == "" && p.sizeEnds(j)
 	case Money:
-		return (sep == "" || sep == "and") && integer(n.value) && p.closes(j) && n.value >= 5
+		return (sep == "" || sep == "and" && p.opener(q.from) != "between") && integer(n.value) && p.closes(j) && n.value >= 5
 	}
 	return false
 }
@@ -311,8 +331,10 @@ func (p *parser) currency(i int) (quantity, bool) {
 		if !ok || p.lex[i].class == wordToken && len(ph.words) == 1 && !currencyCode(p.word(i)) {
 			continue
 		}
-		if w := p.word(j); w == "-" && p.glued(j+1) {
-			j++
+		sign := 1.0
+		if p.word(j) == "-" && p.glued(j) && p.glued(j+1) {
+			j++ // "$-5"
+			sign = -1
 		}
 		if p.lex[i].class == wordToken && len(ph.words) == 1 && !p.isFigures(j) || !p.startsNumber(j) && p.word(j) != "a" {
 			continue
@@ -321,10 +343,11 @@ func (p *parser) currency(i int) (quantity, bool) {
 		if !ok || n.gauge {
 			continue
 		}
+		n.value *= sign
 		q := quantity{from: i, to: n.to, n: n, bare: n.value, hasValue: true}
 		q.setUnit(ph.row)
 		q.rule = "currency first"
-		if p.isMoney(q.to) && (p.glued(q.to) || p.word(q.to) == "dollars") {
+		if p.isMoney(q.to) && (p.glued(q.to) || p.word(q.to) == "dollars" || p.word(q.to) == "usd") {
 			q.to++ // "$20 dollars"
 		}
 		p.chain(&q)
@@ -366,8 +389,16 @@ func (p *parser) unsaid(i int) (quantity, bool) {
 		if i > 0 && (p.tok[i-1].Measure >= 0 || p.role(i-1)&rateWord != 0 || w != "another" && p.isUnitWord(i-1)) {
 			return quantity{}, false // "5 hours a day", "twice a week"
 		}
-		u, to := p.unitWord(&one, i+1)
-		if u == nil || u.article == never || len(p.word(i+1)) < 2 || p.plural(u, i+1) || u.article == atEnd && !p.sizeGoesOn(to) {
+		if w == "a" && p.role(i-1)&idleWord != 0 && p.word(i-1) != "in" && (p.word(i+1) == "minute" || p.word(i+1) == "sec" || p.word(i+1) == "second" || p.word(i+1) == "day" || p.word(i+1) == "min") {
+			return quantity{}, false // "give me a minute"
+		}
+		j := i + 1
+		switch p.word(j) {
+		case "whole", "full", "solid", "good", "further":
+			j++ // "a full day"
+		}
+		u, to := p.unitWord(&one, j)
+		if u == nil || u.article == never || len(p.word(j)) < 2 || p.plural(u, j) || u.article == atEnd && !p.sizeGoesOn(to) {
 			return quantity{}, false
 		}
 		q := quantity{from: i, to: to, n: one, bare: 1, hasValue: true}
@@ -420,265 +451,6 @@ func (p *parser) sizeGoesOn(j int) bool {
 func (p *parser) isUnitWord(j int) bool {
 	e := p.lex[j].entry
 	return e != nil && len(e.units) > 0 && len(p.word(j)) > 1
-}
-
-// rangeBehind joins the quantity with a second one to a range: "15-20 mph",
-// "from 3 km to 5 km", "between 10 and 15 kts".
-func (p *parser) rangeBehind(q *quantity) {
-	if !q.hasValue || q.n.gauge || q.as != "" {
-		return
-	}
-	k := q.to
-	opener := p.opener(q.from)
-	hyphen, word := false, p.word(k)
-	switch {
-	case word == "-" && p.glued(k) && (p.word(k+1) == "to" || p.word(k+1) == "or" && q.unit == nil) && q.unit == nil:
-		k += 2 // "8- to 16-metre"
-		word = "to"
-	case word == "-" || word == "~":
-		hyphen = true
-		k++
-	case word == "to" || word == "thru" || word == "through" || word == "til" || word == "till":
-		k++
-		if p.word(k) == "-" && p.word(q.to-1) == "-" {
-			k++
-		}
-	case word == "and" || word == "&":
-		if opener != "between" {
-			return
-		}
-		k++
-	case word == "or":
-		k++
-	default:
-		return
-	}
-	if k < len(p.tok) && p.lex[k].entry != nil {
-		if row, from := p.hedgeEnding(p.lex[k].entry, k); row != nil && row.effect == roughly && from == k && k > q.to {
-			k++
-			q.about = true
-		}
-	}
-	if k >= len(p.tok) || p.word(k) != "-" && !p.startsNumber(k) && p.classOf(k) != minusWord && !p.isMoney(k) && p.word(k) != "a" {
-		return
-	}
-	if hyphen && p.word(k) == "-" {
-		return
-	}
-	r, ok := p.single(k)
-	if !ok || !r.hasValue || r.as != "" || r.n.plural {
-		return
-	}
-	if p.rangeOf(q, &r, word, hyphen, opener) {
-		q.to = r.to
-	}
-}
-
-// opener returns the word that opens a range before token i, with a hedge
-// between at most: "from", "between", or "".
-func (p *parser) opener(i int) string {
-	for j := i - 1; j >= p.free && j >= i-2; j-- {
-		switch w := p.word(j); w {
-		case "from":
-			return w
-		case "between", "btween", "betwen", "btw":
-			return "between"
-		}
-	}
-	return ""
-}
-
-// rangeOf decides whether q and r are the ends of one range, and stores them
-// in q.
-func (p *parser) rangeOf(q, r *quantity, word string, hyphen bool, opener string) bool {
-	lo, hi := *q, *r
-	if s := hi.n.scale; s > 1 && lo.unit == nil && lo.kind == Number && lo.n.scale == 0 && lo.bare >= 1 && lo.bare < hi.bare/s {
-		lo.bare *= s // "12 to 14 hundred"
-		lo.value = lo.bare
-	}
-	switch {
-	case lo.unit == nil && lo.kind == Number && hi.unit != nil: // 15-20 mph
-		if p.counts(&lo, &hi, hyphen) {
-			return false
-		}
-		lo.setUnit(hi.unit)
-		if hi.unit.kind == Length && hi.spoken == "ft" && p.word(q.to) == "-" && hi.bare < lo.bare {
-			return false
-		}
-	case lo.unit != nil && hi.unit == nil && hi.kind == Number: // $10-20, 15 mph to 20
-		switch {
-		case lo.kind == Money, opener != "", lo.kind == Speed && !hyphen, lo.kind == Temperature && !hyphen, lo.kind == Percent:
-		default:
-			return false
-		}
-		if lo.kind == Money && (hi.bare < lo.bare || lo.from == q.from && p.role(r.to)&countNoun != 0) {
-			return false
-		}
-		hi.setUnit(lo.unit)
-	case lo.kind != hi.kind || lo.si != hi.si:
-		return false
-	case lo.unit == nil: // 5 to 10
-		if lo.kind != Number && lo.kind != Money {
-			return false
-		}
-		if hyphen && (lo.bare >= hi.bare || !p.glued(q.to) && p.glued(q.to+1) == false && q.n.words != r.n.words) {
-			return false
-		}
-		if lo.bare >= hi.bare && opener == "" {
-			return false
-		}
-		if p.isFigures(r.from) && p.lex[r.from].look&leadingZero != 0 {
-			return false
-		}
-		if word == "-" && p.word(r.to) == "-" && p.glued(r.to) && p.isFigures(r.to+1) {
-			return false // figures with several hyphens are no range
-		}
-	case hyphen && lo.spoken != hi.spoken:
-		return false
-	}
-	if word == "or" {
-		switch lo.kind {
-		case Speed, Duration, Mass, Percent:
-		default:
-			return false
-		}
-		if lo.bare >= hi.bare || hi.value > 3*lo.value {
-			return false
-		}
-	}
-	if lo.value > hi.value && opener == "" && lo.kind != Temperature {
-		return false
-	}
-	u := hi.unit
-	if u == nil {
-		u = lo.unit
-	}
-	q.kind, q.si, q.spoken, q.unit = hi.kind, hi.si, hi.spoken, u
-	q.ends(lo.value, hi.value, lo.bare, hi.bare)
-	q.rule = "range, " + hi.rule
-	return true
-}
-
-// counts tells whether the first number counts what the second measures:
-// "2-12v batteries" are two of twelve volts.
-func (p *parser) counts(lo, hi *quantity, hyphen bool) bool {
-	switch hi.kind {
-	case Voltage:
-		// No voltage of a system is said as a range; "4-6 volt" counts batteries.
-		return integer(lo.bare) && lo.bare <= 8 && (hi.bare == 6 || hi.bare == 8 || math.Mod(hi.bare, 12) == 0) && hyphen || lo.bare > hi.bare
-	case Charge, Group, Gauge:
-		return hyphen && integer(lo.bare) && lo.bare <= 8 && hi.bare >= 4*lo.bare || lo.bare > hi.bare
-	}
-	return lo.bare > hi.bare && hyphen
-}
-
-// wordedGauge reads gauges said in words or with the number of strands:
-// "2 aught", "0000 gauge", "10/2 wire".
-func (p *parser) wordedGauge(n num) (quantity, bool) {
-	q := quantity{from: n.from, to: n.to, n: n, kind: Gauge, si: "AWG", spoken: "AWG", hasValue: true, rule: "gauge"}
-	j := n.to
-	switch w := p.word(j); {
-	case (w == "aught" || w == "ought") && integer(n.value) && n.value >= 1 && n.value <= 4:
-		q.value, q.to = 1-n.value, j+1
-	case w == "/" && p.isFigures(j+1) && p.glued(j+1) && p.lex[j+1].value >= 2 && p.lex[j+1].value <= 4 && (p.role(j+2)|p.role(j+3))&wireWord != 0 && integer(n.value):
-		q.value, q.to = n.value, j+2
-	case n.value == 0 && n.to == n.from+1 && p.lex[n.from].look&leadingZero != 0 && (p.role(j)&(wireWord|gaugePrefix) != 0 || p.word(j) == "ga"):
-		q.value = 1 - float64(p.lex[n.from].whole)
-	default:
-		return q, false
-	}
-	if u, to := p.unit(&n, q.to); u != nil && u.kind == Gauge {
-		q.to = to
-	}
-	q.bare = q.value
-	return q, true
-}
-
-// gaugeNumber reads "awg 6".
-func (p *parser) gaugeNumber(i int) (quantity, bool) {
-	if i > 0 && p.tok[i-1].Measure >= 0 || !p.isFigures(i+1) {
-		return quantity{}, false
-	}
-	n := p.inFigures(i + 1)
-	if n.broken || n.value > 40 {
-		return quantity{}, false
-	}
-	if u, _ := p.unit(&n, n.to); u != nil {
-		return quantity{}, false
-	}
-	return quantity{from: i, to: n.to, n: n, kind: Gauge, si: "AWG", spoken: "AWG", bare: n.value, value: n.value, hasValue: true, rule: "gauge first"}, true
-}
-
-// numberSign reads "#6 wire", "no. 8 wire": a gauge when a wire follows, else
-// a plain number.
-func (p *parser) numberSign(i int) (quantity, bool) {
-	j := i + 1
-	if p.word(j) == "." {
-		j++
-	}
-	if !p.isFigures(j) || p.word(i) == "#" && !p.glued(j) {
-		return quantity{}, false
-	}
-	n := p.inFigures(j)
-	k := n.to
-	if u, to := p.unit(&n, k); u != nil && u.kind == Gauge {
-		k = to
-	} else if p.role(k)&wireWord == 0 {
-		return quantity{}, false
-	}
-	if n.broken || n.value > 40 {
-		return quantity{}, false
-	}
-	return quantity{from: i, to: k, n: n, kind: Gauge, si: "AWG", spoken: "AWG", bare: n.value, value: n.value, hasValue: true, rule: "gauge with a number sign"}, true
-}
-
-// caseNames are battery cases that go by letters and a figure.
-var caseNames = map[string]float64{"gc2": 2, "gc8": 8, "gc12": 12, "g24": 24, "g27": 27, "g29": 29, "g31": 31}
-
-// group reads "group 27", "grp 31s", "group size 24M": a battery's case size.
-func (p *parser) group(i int) (quantity, bool) {
-	j := i + 1
-	for range 2 {
-		if w := p.word(j); w == "size" || w == "#" || w == "no" || w == "-" && p.glued(j) || w == "group" || w == "." {
-			j++
-		}
-	}
-	if !p.startsNumber(j) {
-		return quantity{}, false
-	}
-	n := num{}
-	if p.isFigures(j) {
-		n = num{from: j, to: j + 1, value: p.lex[j].value, broken: p.lex[j].look&decimal != 0}
-		p.pluralBehind(&n)
-	} else {
-		var ok bool
-		if n, ok = p.inWords(j); !ok {
-			return quantity{}, false
-		}
-	}
-	if n.broken || n.value < 20 || n.value > 120 {
-		return quantity{}, false
-	}
-	if p.glueWord(n.to) {
-		switch p.word(n.to) {
-		case "m", "dc", "tm", "f", "r", "h", "ms", "dcs", "t", "s":
-			n.to++
-		}
-	}
-	return quantity{from: i, to: n.to, n: n, kind: Group, si: "1", spoken: "group", bare: n.value, value: n.value, hasValue: true, rule: "battery group"}, true
-}
-
-// caseLetter reads "24M" and "31 agms" without the word group: the letter is
-// sure, the bare number stays a number with the case as another reading.
-func (p *parser) caseLetter(q *quantity) {
-	j := q.to
-	if !caseSize(q.bare) || q.n.words || q.n.broken {
-		return
-	}
-	if p.word(j) == "m" && p.upper(j) && p.glued(j) && !p.glueWord(j+1) || p.word(j) == "dc" && p.glued(j) || p.word(j) == "tm" && p.glued(j) {
-		q.kind, q.si, q.spoken, q.rule = Group, "1", "group", "battery case with a letter"
-		q.to++
-	}
 }
 
 // finite keeps numbers out that no JSON can carry.

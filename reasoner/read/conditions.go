@@ -16,6 +16,26 @@ func (p *parser) closes(i int) bool {
 	return i >= len(p.tok) || p.lex[i].class == markToken && p.word(i) != "/" && p.word(i) != "#" && p.word(i) != "$"
 }
 
+// footNotPedal: "2 foot controls" are worked by a foot.
+func footNotPedal(p *parser, n num, from, to int) bool {
+	return p.word(from) != "foot" || p.role(to)&footWorked == 0
+}
+
+// cupNotHolder: "two cup holders" hold no volume.
+func cupNotHolder(p *parser, n num, from, to int) bool {
+	return p.word(to) != "holder" && p.word(to) != "holders"
+}
+
+// fishWeight: "a 6 lb walleye" is a catch, "a 2,000 lb bass boat" is not.
+func fishWeight(p *parser, n num, from, to int) bool {
+	return n.value <= 80 && p.role(to)&fishWord != 0 && p.role(to+1)&boatWord == 0
+}
+
+// chargeRate: "0.5C" is half the capacity in an hour, "20C" a temperature.
+func chargeRate(p *parser, n num, from, to int) bool {
+	return p.upper(from) && n.value > 0 && n.value <= 3 && (n.broken || p.word(to) == "rate" || p.word(to) == "discharge" || p.word(to) == "charge")
+}
+
 // inchNotPreposition: "24 in off the water" is inches, "2 in series" is not.
 func inchNotPreposition(p *parser, n num, from, to int) bool {
 	if p.glued(from) || n.broken {
@@ -89,7 +109,7 @@ func stoneNotStreet(p *parser, n num, from, to int) bool {
 
 // gramNotGauge: "6g wire" is a gauge, "15g25" a wind with gusts.
 func gramNotGauge(p *parser, n num, from, to int) bool {
-	return !p.glueWord(to) && p.word(from) != "g" || p.role(to)&wireWord == 0
+	return p.word(from) != "g" || !p.glueWord(to) && p.role(to)&wireWord == 0
 }
 
 // capitalLetter: "200 N" is newtons, a small n is short for "and".

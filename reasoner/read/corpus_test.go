@@ -46,9 +46,9 @@ var corpus = []struct {
 	// Lengths.
 	{is(Length, 17*foot), []string{"17 ft", "17ft", "17 foot", "17-foot", "17 feet", "17'", "17′", "17’", "seventeen feet", "seventeen-foot", "17 footer", "17\u00a0ft", "17\u202ffeet", "17.0 ft", "17 Ft", "17FT", "seventen foot"}},
 	{is(Length, 14.5*foot), []string{"14.5 ft", "14 1/2 ft", "14-1/2 ft", "14½ ft", "14½'", "14 ½ foot", "14'6\"", "14' 6\"", "14′6″", "14’6”", "14'6''", "14'-6\"", "14'6", "14 ft 6 in", "14 ft. 6 in", "14ft 6in", "14ft6in", "14 feet 6 inches", "14 foot 6 inch",
-		"14 foot 6", "14 ft 6", "fourteen and a half foot", "fourteen and a half feet", "fourteen foot six", "14 and a half ft", "14 feet and 6 inches", "forteen foot six", "14 ft 6\""}},
+		"14 foot 6", "14 ft 6", "fourteen and a half foot", "fourteen and a half feet", "fourteen foot six", "14 and a half ft", "14 feet and 6 inches", "forteen foot six", "14 ft 6\"", "14-foot-6"}},
 	{is(Length, 32*inch), []string{"32 in", "32\"", "32 inches", "32 inch", "32-inch", "32in", "thirty two inches", "thirty-two inch", "2 ft 8 in", "2'8\"", "two foot eight", "2 foot 8", "32”", "32″", "thirty - two inches", "2 feet, 8 inches"}},
-	{is(Length, 21.25*inch), []string{"21 1/4\"", "21¼ in", "21.25 inches", "21 1/4 in", "21-1/4 inches", "twenty one and a quarter inches", "21 and a quarter inch"}},
+	{is(Length, 21.25*inch), []string{"21 1/4\"", "21¼ in", "21.25 inches", "21 1/4 in", "21-1/4 inches", "twenty one and a quarter inches", "21 1 / 4 inches", "21 and a quarter inch"}},
 	{is(Length, 0.75*inch), []string{"3/4 inch", "¾\"", "3/4\"", "three quarters of an inch", "three quarter inch"}},
 	{is(Length, 11*foot+7*inch), []string{"11'7", "11'7\"", "eleven foot seven", "11 ft 7"}},
 	{is(Length, 4.7), []string{"4.7 m", "4.7m", "4,7 m", "4.7 metres", "4.7 meters", "4.7-metre", "4 m 70 cm", "four point seven metres", "470 cm", "4700 mm"}},
@@ -57,7 +57,7 @@ var corpus = []struct {
 	{is(Length, 3*1852), []string{"3 nautical miles", "3 nmi", "three nautical miles", "3 nm"}},
 	{is(Length, 1609.344), []string{"a mile", "one mile"}},
 	{is(Length, 1.5*1609.344), []string{"a mile and a half", "one and a half miles", "1.5 miles", "mile and a half"}},
-	{is(Length, 804.672), []string{"half a mile", "half mile", "a half mile", "half of a mile", "1/2 mile"}},
+	{is(Length, 804.672), []string{"half a mile", "half mile", "a half mile", "half-a-mile", "half of a mile", "1/2 mile"}},
 	{is(Length, 3*0.9144), []string{"3 yards", "three yds"}},
 	{is(Length, 1000), []string{"1 km", "1,000 m", "a kilometre", "1 000 m"}},
 
@@ -80,12 +80,12 @@ var corpus = []struct {
 	{is(Force, 20*gravity), []string{"20 kgf", "20 kg of thrust", "20 kilos of thrust"}},
 
 	// Speeds.
-	{is(Speed, 12*mph), []string{"12 mph", "12mph", "12 m.p.h.", "12 miles an hour", "12 mile an hour", "12 miles per hour", "12 mi/h", "twelve mph", "twelve miles an hour", "12-mph", "12 mile per hour"}},
+	{is(Speed, 12*mph), []string{"12 mph", "12mph", "12 m.p.h.", "12 miles an hour", "12 mile an hour", "12 miles per hour", "12 mi/h", "twelve mph", "twelve miles an hour", "12-mph", "12 mile per hour", "12-mile-an-hour"}},
 	{is(Speed, 15*knot), []string{"15 knots", "15 kts", "15 kt", "15 kn", "15kts", "fifteen knots", "15-knot", "15 knot"}},
 	{is(Speed, 0.5*knot), []string{"half a knot", "half knot", "0.5 kn", ".5 knots", "a half knot", "1/2 knot", "½ kt"}},
 	{is(Speed, 20/3.6), []string{"20 km/h", "20 kph", "20 kmh", "20km/h", "20 kilometres per hour", "20 kilometers an hour", "20 kmph", "20 km/hr"}},
 	{is(Speed, 7), []string{"7 m/s", "7m/s", "7 metres per second", "seven metres a second", "7 mps"}},
-	{is(Speed, 2.5*mph), []string{"2.5 mph", "2 1/2 mph", "two and a half miles an hour", "two and a half mph", "2½ mph", "two point five mph"}},
+	{is(Speed, 2.5*mph), []string{"2.5 mph", "2 1/2 mph", "two and a half miles an hour", "two and a half mph", "2½ mph", "two-and-a-half mph", "two point five mph"}},
 	{is(Speed, 6*foot), []string{"6 ft/s", "6 feet per second", "6 fps"}},
 
 	// Times.
@@ -97,7 +97,7 @@ var corpus = []struct {
 	{is(Duration, 2*24*hour), []string{"2 days", "two days", "48 hours", "a couple of days", "couple days"}},
 	{is(Duration, hour), []string{"an hour", "one hour", "1 hr", "another hour", "60 min"}},
 	{is(Duration, 20), []string{"20 seconds", "20 sec", "20 s", "twenty seconds"}},
-	{is(Duration, 7*24*hour), []string{"a week", "1 week", "seven days"}},
+	{is(Duration, 7*24*hour), []string{"a week", "1 week", "a full week", "seven days"}},
 
 	// Electricity.
 	{is(Voltage, 24), []string{"24 V", "24v", "24 volts", "24-volt", "24 volt", "twenty four volts", "twenty-four volt", "24 Volts", "24VDC"}},
@@ -117,7 +117,7 @@ var corpus = []struct {
 	{is(Volume, 2.5*gal), []string{"2.5 gal", "two and a half gallons", "2 1/2 gallons", "2½ gal"}},
 
 	// Temperatures.
-	{is(Temperature, 40), []string{"40 °C", "40C", "40 degrees Celsius", "40 deg C", "104 °F", "104F", "104 degrees fahrenheit", "40 celsius"}},
+	{is(Temperature, 40), []string{"40 °C", "40C", "40 degrees Celsius", "40 deg C", "104 °F", "104F", "104 degrees fahrenheit", "40 celsius", "40 ℃", "104℉"}},
 	{is(Temperature, -5), []string{"-5 °C", "minus 5 degrees C", "- 5 celsius", "23 F", "5 degrees celsius below zero"}},
 	{is(Temperature, 0), []string{"32 degrees", "32°", "32 F", "0C"}},
 
@@ -137,7 +137,7 @@ var corpus = []struct {
 	{is(Number, -7), []string{"-7", "minus seven", "negative 7"}},
 
 	// Money.
-	{is(Money, 900), []string{"$900", "900 dollars", "900 bucks", "900$", "$ 900", "nine hundred dollars", "900 bux", "USD 900", "nine hundred bucks", "$900.00", "0.9k dollars", "$0.9k"}},
+	{is(Money, 900), []string{"$900", "900 dollars", "900 bucks", "900$", "$ 900", "nine hundred dollars", "900 bux", "$900 USD", "USD 900", "nine hundred bucks", "$900.00", "0.9k dollars", "$0.9k"}},
 	{is(Money, 1500), []string{"$1,500", "$1.5k", "1500 dollars", "fifteen hundred bucks", "1.5 grand", "one and a half grand", "US$1500"}},
 	{is(Money, 12.5), []string{"$12.50", "12 dollars 50", "12 dollars and 50 cents"}},
 	{is(Money, 0.4), []string{"40 cents", "forty cents", "40¢"}},

@@ -23,6 +23,9 @@ func (p *parser) distractor(i int) (quantity, bool) {
 			}
 			return other("clock-time", i, to, v)
 		}
+		if to, ok := p.ratio(i); ok {
+			return other("ratio", i, to, v)
+		}
 		if p.glued(i+1) && p.ordinalEnding(i+1, v) {
 			return other("ordinal", i, i+2, v)
 		}
@@ -47,6 +50,9 @@ func (p *parser) distractor(i int) (quantity, bool) {
 			return other("model-year", i, to, century+v)
 		}
 	case p.lex[i].class == wordToken:
+		if to, v, ok := p.pastHour(i); ok {
+			return other("clock-time", i, to, v)
+		}
 		if p.role(i)&monthWord != 0 {
 			if to, ok := p.monthDay(i); ok {
 				return other("date", i, to, max(p.lex[to-1].value, p.lex[to-2].value))
@@ -131,6 +137,9 @@ func (p *parser) date(i int) (to int, ok bool) {
 		m := &p.lex[i+2]
 		if p.word(i+3) == w && p.isFigures(i+4) && p.glued(i+3) && p.glued(i+4) {
 			d := &p.lex[i+4]
+			if l.value == 12 && m.value == 24 {
+				return 0, false // "12/24/36 volt"
+			}
 			if l.value <= 31 && m.value <= 31 && (d.whole == 2 || d.whole == 4) || l.whole == 4 && m.value <= 12 && d.value <= 31 {
 				return i + 5, true
 			}
@@ -200,6 +209,50 @@ func (p *parser) clock(i int) (to int, ok bool) {
 		return j + 1, true
 	}
 	return j, timed
+}
+
+// pastHour reads "half past six", "quarter to 5".
+func (p *parser) pastHour(i int) (to int, hour float64, ok bool) {
+	if p.classOf(i) != shareWord {
+		return 0, 0, false
+	}
+	switch w := p.word(i + 1); {
+	case w == "past", p.word(i) == "quarter" && (w == "to" || w == "after" || w == "till" || w == "til"):
+	default:
+		return 0, 0, false
+	}
+	j := i + 2
+	switch {
+	case p.isFigures(j) && integer(p.lex[j].value):
+		hour = p.lex[j].value
+	case p.classOf(j) == digitWord || p.classOf(j) == teenWord:
+		hour = p.wordValue(j)
+	}
+	if hour < 1 || hour > 12 || p.role(j+1)&throttleWord != 0 || p.isUnitAt(j+1) {
+		return 0, 0, false
+	}
+	to = j + 1
+	if p.isMeridiem(to) {
+		to++
+	}
+	return to, hour, true
+}
+
+func (p *parser) isUnitAt(j int) bool { return j < len(p.tok) && p.isUnitWord(j) }
+
+// ratio reads 50:1 and 60/40, and 24/7, which says always.
+func (p *parser) ratio(i int) (to int, ok bool) {
+	if !p.glued(i+1) || !p.isFigures(i+2) || !p.glued(i+2) || p.glueWord(i+3) || (p.lex[i].look|p.lex[i+2].look)&(decimal|grouped) != 0 {
+		return 0, false
+	}
+	a, b := p.lex[i].value, p.lex[i+2].value
+	switch p.word(i + 1) {
+	case ":":
+		return i + 3, true
+	case "/":
+		return i + 3, a == 24 && b == 7 || a+b == 100 && a >= 50 && b >= 10
+	}
+	return 0, false
 }
 
 // isMeridiem tells whether token j is am or pm, and not the verb: "220 am i".
@@ -291,8 +344,23 @@ func (p *parser) doubts(q *quantity) {
 	case q.kind == Number && q.unit == nil && q.hasValue && !q.n.broken && !q.n.words && !q.n.spread && q.n.to-q.n.from <= 2:
 		p.bareDoubts(q)
 	case q.kind == Number && q.unit == nil && q.hasValue && outboard(q.bare) && p.engineNear(q):
-		q.as = "horsepower"
+		q.as, q.rule = "horsepower", "outboard rating"
+	case q.kind == Number && q.unit == nil && q.hasValue && q.n.broken && outboard(q.bare):
+		q.hint(Power, "W", q.bare*745.69987158227022, "outboard rating")
 	}
+}
+
+// lengthAt tells whether a length in feet or metres starts at token j.
+func (p *parser) lengthAt(j int) bool {
+	if !p.startsNumber(j) {
+		return false
+	}
+	n, ok := p.number(j)
+	if !ok {
+		return false
+	}
+	u, _ := p.unit(&n, n.to)
+	return u != nil && (u.spoken == "ft" || u.spoken == "m")
 }
 
 func (q *quantity) unitAt(p *parser) int { return q.to - 1 }
@@ -308,12 +376,21 @@ func (p *parser) bareDoubts(q *quantity) {
 		lead := p.role(q.from-1)&yearLead != 0
 		switch {
 		case p.role(next)&loadWord != 0:
+		case (lead || q.from == 0 || p.lex[q.from-1].class == markToken) && p.lengthAt(next), q.from == 0 && p.word(next) == "," && p.lengthAt(next+1):
+			q.as, q.rule = "model-year", "model year" // "2016 17 ft bass boat"
+			return
 		case lead && (p.closes(next) || p.role(next)&boatWord != 0 || p.startsNumber(next)), p.role(next)&boatWord != 0 && p.word(next) != "jon", p.word(q.from-1) == "in" && !q.about:
 			q.as, q.rule = "model-year", "model year"
 			return
 		default:
 			q.hint(Number, "1", q.bare, "model year")
 		}
+	}
+	if l := &p.lex[q.n.from]; l.whole == 2 && l.look&(leadingZero|decimal) == leadingZero && (p.role(next)&boatWord != 0 || p.lengthAt(next)) {
+		q.as, q.rule = "model-year", "model year" // "07 skiff"
+		q.bare += 2000
+		q.value = q.bare
+		return
 	}
 	if outboard(q.bare) && p.engineNear(q) || p.engineNext(q) {
 		q.as, q.rule = "horsepower", "outboard rating"

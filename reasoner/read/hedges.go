@@ -30,10 +30,11 @@ var hedges = []hedgeRow{
 		">|>=|greater than or equal to|greater or equal than|greater or equal|larger or equal|bigger or equal|more or equal|greater or equal to|more than or equal to|more or equal than|more or equal to|bigger or equal than|bigger or equal to|bigger than or equal to|larger or equal than|larger or equal to|larger than or equal to|equal to or more than|equal to or greater than|equal or more than|equal or greater than|equal to or larger than|equal to or bigger than|starting at"},
 	{name: "from", effect: opens, phrases: "from|between|btween|betwen|anywhere from|anywhere between|somewhere between|in between|ranging from|ranged from|range from|ranges from|range of|range is|btw"},
 
-	{name: "or so", effect: roughly, behind: true, phrases: "or so|ish|- ish|give or take|more or less|or thereabouts|thereabouts|approximately|approx|roughly|or something|i think|i guess|i reckon|at a guess|ballpark|or close to it"},
+	{name: "or so", effect: roughly, behind: true, phrases: "or so|ish|- ish|odd|- odd|some odd|- some|- something|give or take|more or less|or thereabouts|thereabouts|approximately|approx|roughly|or something|i think|i guess|i reckon|at a guess|ballpark|or close to it"},
 	{name: "or less", effect: atMost, behind: true, phrases: "or less|or under|or below|or fewer|or lower|or smaller|max|maximum|tops|and under|and below|at most|at the most|limit|or lighter|or shorter|or cheaper"},
 	{name: "or more", effect: atLeast, behind: true, phrases: "or more|or over|or above|or better|or higher|or greater|or larger|or bigger|or heavier|or longer|minimum|and over|and above"},
-	{name: "at least", effect: atLeast, behind: true, last: true, phrases: "plus|at least|and up|min|atleast|or up"},
+	{name: "at least", effect: atLeast, behind: true, last: true, phrases: "plus|at least|and up|min|atleast|or up|and more|and higher|and larger"},
+	{name: "and less", effect: atMost, behind: true, last: true, phrases: "and less|and lower|and down"},
 	{name: "plus sign", effect: atLeast, behind: true, phrases: "+"},
 }
 

@@ -49,9 +49,12 @@ const (
 	yearLead   // "a 2019", "since 2012"
 	pronounOne // "which one", "the one"
 	closesFraction
-	rateWord  // "twice a week"
-	caseName  // "gc2"
-	attribute // "55 lb max thrust"
+	rateWord   // "twice a week"
+	caseName   // "gc2"
+	footWorked // "2 foot pedals"
+	fishWord   // a catch
+	idleWord   // "wait a minute"
+	attribute  // "55 lb max thrust"
 )
 
 // roleRows lists the words of each role.
@@ -71,7 +74,7 @@ var roleRows = []struct {
 	{throttleWord, "throttle power speed thrust full setting gas tilt"},
 	{groupPrefix, "group grp gp gr bci grup groop"},
 	{gaugePrefix, "awg gauge gage guage"},
-	{labelPrefix, "highway hwy route exit channel sku part item serial invoice ticket zip chapter page room apt slip dock nr nrs"},
+	{labelPrefix, "highway hwy route exit channel sku part item serial invoice ticket zip chapter page room apt slip dock ext nr nrs"},
 	{phoneWord, "phone call ring cell mobile text tel telephone fax number dial"},
 	{monthWord, "january february march april may june july august september october november december jan feb mar apr jun jul aug sept oct nov dec"},
 	{boatWord, "boat bass jon skiff bay pontoon toon tritoon model yr aluminum alum aluminium fiberglass fibreglass glass deep vee v deck bowrider runabout canoe kayak hull rig trailer console season outboard motor"},
@@ -82,6 +85,9 @@ var roleRows = []struct {
 	{yearLead, "a an since year my from circa model made built"},
 	{pronounOne, "which this that the any every each no another last next other only right wrong same first second these those what either big small good bad better best cheap cheapest new old used"},
 	{rateWord, "once twice times time trips days nights much often many"},
+	{footWorked, "pedal pedals control controls controlled cable cables operated steer steering switch switches"},
+	{fishWord, "bass walleye walleyes pike musky muskie catfish cat trout salmon crappie crappies fish carp striper stripers perch redfish smallmouth largemouth bluegill snook"},
+	{idleWord, "wait got gimme give me hold just every what a that hang in"},
 	{attribute, "thrust draw load capacity weight power amps amp current speed output rating push pull discharge"},
 	{closesFraction, "of throttle power speed thrust"},
 }

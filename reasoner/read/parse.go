@@ -1,5 +1,7 @@
 package read
 
+import "strings"
+
 // MaxMeasures is the most measures that are read from one text; nobody says
 // more, and a text of nothing but figures must not fill the memory.
 const MaxMeasures = 4096
@@ -74,6 +76,11 @@ func (p *parser) measure(i int) (quantity, bool) {
 		return q, false
 	}
 	p.rangeBehind(&q)
+	if q.hasLow && q.kind == Number && q.unit == nil && q.high <= 12 && p.isMeridiem(q.to) {
+		q.as, q.rule = "clock-time", "clock-time" // "6 to 10 am"
+		q.to++
+	}
+	p.tolerance(&q)
 	p.hedgeBefore(&q)
 	p.hedgeBehind(&q)
 	p.doubts(&q)
@@ -108,7 +115,7 @@ func (p *parser) emit(q *quantity) {
 	for k := q.from; k < q.to; k++ {
 		p.tok[k].Measure = index
 	}
-	p.share2(index, q)
+	p.settle(index, q)
 	p.free, p.prior = q.to, q.from
 }
 
@@ -202,33 +209,59 @@ func (p *parser) joins(q *quantity) bool {
 	return true
 }
 
-// share2 settles two measures by each other: the first of "12 or 24 volt" takes
-// the unit of the second, and "2 lb per 100 lb" is a rate.
-func (p *parser) share2(index int, q *quantity) {
+// settle settles a measure by the one before: the first of "12 or 24 volt"
+// takes the unit of the second, the second of "group 24 or 27" that of the
+// first, and "2 lb per 100 lb" is a rate.
+func (p *parser) settle(index int, q *quantity) {
 	if index == 0 {
 		return
 	}
 	a, b := &p.out[index-1], &p.out[index]
-	gap := q.from - p.free
-	if gap < 1 || gap > 2 {
-		return
-	}
-	switch w := p.word(p.free); {
-	case gap == 1 && w == "per", gap == 2 && (w == "for" || w == "per" || w == "to") && (p.word(p.free+1) == "every" || p.word(p.free+1) == "each"):
+	switch w := p.between(a, b); w {
+	case "per", "for every", "per every", "to every", "for each", "to each":
 		if a.As == "" && b.As == "" {
 			a.As, b.As = "rate", "rate"
 		}
-	case gap == 1 && (w == "or" || w == "and" || w == "&" || w == "/" && p.glued(p.free) && p.glued(p.free+1)):
-		if a.Kind == Number && a.Spoken == "" && a.As == "" && a.Value != nil && a.Low == nil && q.unit != nil && q.unit.as == "" && b.Value != nil && b.Low == nil &&
-			b.Bare <= 2.5*a.Bare && a.Bare <= 2.5*b.Bare && !(w == "and" && p.isArticle(p.prior-1)) {
-			a.Kind, a.Unit, a.Spoken = b.Kind, b.Unit, b.Spoken
-			a.Value = p.float(q.unit.toSI(a.Bare))
-			a.Rule, a.Also = "unit of the next", []Alternative{{Number, "1", a.Bare, "no unit"}}
+	case "or", "and", "&", "/", "- or", "- and":
+		if w == "and" && p.isArticle(p.prior-1) {
+			return // "a 17 and a 20"
 		}
-		if (a.Kind == Group || a.Kind == Gauge && w == "or") && b.Kind == Number && b.Spoken == "" && b.As == "" && b.Value != nil && b.Low == nil && (a.Kind == Gauge || caseSize(b.Bare)) {
+		if q.unit != nil && p.lend(a, b, q.unit) {
+			for k := index - 1; k > 0 && p.between(&p.out[k-1], &p.out[k]) == ","; k-- {
+				if !p.lend(&p.out[k-1], &p.out[k], q.unit) {
+					break
+				}
+			}
+		}
+		if a.Kind == Group && b.isBare() && caseSize(b.Bare) || a.Kind == Gauge && w == "or" && b.isBare() {
 			b.Kind, b.Unit, b.Spoken, b.Rule, b.Also = a.Kind, a.Unit, a.Spoken, "unit of the one before", nil
 		}
 	}
+}
+
+// between returns the few words between two measures, or "" for many.
+func (p *parser) between(a, b *Measure) string {
+	s := p.text[a.End:b.Start]
+	if len(s) > 16 {
+		return ""
+	}
+	return strings.ToLower(strings.TrimSpace(s))
+}
+
+// isBare tells whether the measure is a plain number without any unit.
+func (m *Measure) isBare() bool {
+	return m.Kind == Number && m.Spoken == "" && m.As == "" && m.Value != nil && m.Low == nil && m.High == nil
+}
+
+// lend gives the unit of b to a bare number of about the same size.
+func (p *parser) lend(a, b *Measure, u *unitRow) bool {
+	if !a.isBare() || u.as != "" || b.Value == nil || b.Low != nil || b.Bare > 2.5*a.Bare || a.Bare > 2.5*b.Bare {
+		return false
+	}
+	a.Kind, a.Unit, a.Spoken = b.Kind, b.Unit, b.Spoken
+	a.Value = p.float(u.toSI(a.Bare))
+	a.Rule, a.Also = "unit of the next", []Alternative{{Number, "1", a.Bare, "no unit"}}
+	return true
 }
 
 // Public returns the kind and unit under which the measure is shown: a gauge

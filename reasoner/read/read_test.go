@@ -125,6 +125,29 @@ func TestRows(t *testing.T) {
 	}
 }
 
+// TestOthers: every mark that a corpus line or a row can give is listed.
+func TestOthers(t *testing.T) {
+	listed := map[string]bool{"": true}
+	for i, as := range Others {
+		if i > 0 && Others[i-1] >= as {
+			t.Errorf("%q is out of order", as)
+		}
+		listed[as] = true
+	}
+	for _, u := range units {
+		if !listed[u.as] {
+			t.Errorf("unit %s is marked %q, which is not listed", u.spoken, u.as)
+		}
+	}
+	for _, c := range talk {
+		for _, m := range Read(c.line).Measures {
+			if !listed[m.As] {
+				t.Errorf("%q: marked %q, which is not listed", c.line, m.As)
+			}
+		}
+	}
+}
+
 // TestTime: a quarter megabyte of any of these is read in well under a second, where a reader that
 // looks back over all that it has read would take hours.
 func TestTime(t *testing.T) {

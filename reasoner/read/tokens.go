@@ -268,7 +268,7 @@ func (p *parser) letters(start int) int {
 				p.norm = append(p.norm, lower(c))
 			}
 		}
-		p.add(start, end, norm, lexeme{look: look8(upper)})
+		p.add(start, end, norm, lexeme{look: lookOf(upper)})
 		return end
 	}
 	if end := addressEnd(text, start); end > start {
@@ -290,7 +290,7 @@ func (p *parser) letters(start int) int {
 			i++
 		case isDigit(c):
 			if p.splitsBefore(start, i, p.norm[norm:]) {
-				p.add(start, i, norm, lexeme{look: look8(upper)})
+				p.add(start, i, norm, lexeme{look: lookOf(upper)})
 				return i
 			}
 			p.norm = append(p.norm, c)
@@ -299,23 +299,23 @@ func (p *parser) letters(start int) int {
 			r, n := utf8.DecodeRuneInString(text[i:])
 			if r == '’' || r == 'ʼ' {
 				if i+n >= len(text) || !isLetter(text[i+n]) {
-					p.add(start, i, norm, lexeme{look: look8(upper)})
+					p.add(start, i, norm, lexeme{look: lookOf(upper)})
 					return i
 				}
 				p.norm = append(p.norm, '\'')
 			} else if unicode.IsLetter(r) || r == '²' || r == '³' {
 				p.norm = utf8.AppendRune(p.norm, unicode.ToLower(r))
 			} else {
-				p.add(start, i, norm, lexeme{look: look8(upper)})
+				p.add(start, i, norm, lexeme{look: lookOf(upper)})
 				return i
 			}
 			i += n
 		default:
-			p.add(start, i, norm, lexeme{look: look8(upper)})
+			p.add(start, i, norm, lexeme{look: lookOf(upper)})
 			return i
 		}
 	}
-	p.add(start, i, norm, lexeme{look: look8(upper)})
+	p.add(start, i, norm, lexeme{look: lookOf(upper)})
 	return i
 }
 
@@ -335,7 +335,7 @@ func (p *parser) splitsBefore(start, i int, word []byte) bool {
 	return true
 }
 
-func look8(upper bool) look {
+func lookOf(upper bool) look {
 	if upper {
 		return capitals
 	}

@@ -45,7 +45,7 @@ const (
 // the first row whose condition holds is the reading.
 var units = []unitRow{
 	// Length.
-	{spoken: "ft", kind: Length, si: "m", factor: metresPerFoot, spelled: "ft|foot|feet|footer|footers|fts|feets|foots", article: atEnd},
+	{spoken: "ft", kind: Length, si: "m", factor: metresPerFoot, spelled: "ft|foot|feet|footer|footers|fts|feets|foots", only: footNotPedal, article: atEnd},
 	{spoken: "ft", kind: Length, si: "m", factor: metresPerFoot, spelled: "'", only: footMark},
 	{spoken: "in", kind: Length, si: "m", factor: 0.0254, spelled: "inch|inches|inchs|inche|incher|ins", article: atEnd},
 	{spoken: "in", kind: Length, si: "m", factor: 0.0254, spelled: "in", only: inchNotPreposition},
@@ -66,6 +66,8 @@ var units = []unitRow{
 	{spoken: "lbf", kind: Force, si: "N", factor: kgPerPound * gravity, spelled: "lbf|lbsf|lb f|lb force|lbs force|pound force|pounds force|pounds of force|lbs of force|lb of force|" +
 		"lb thrust|lbs thrust|pound thrust|pounds thrust|lb of thrust|lbs of thrust|pound of thrust|pounds of thrust|lb's of thrust|# thrust|# of thrust|" +
 		"lb push|lbs of push|lb of push|pounds of push|lbs push|lbs worth of thrust|pounds worth of thrust|lb thurst|lbs thurst|lbs of thurst|lb of thurst"},
+	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb test|lbs test|pound test|# test|lb line|pound line|# line|lb braid|pound braid|# braid|lb mono|pound mono|lb leader|pound leader|lb fluoro", as: "fishing-line"},
+	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb|lbs|pound|pounds|pounder|pounders|#", only: fishWeight, as: "fish"},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb|lbs|lb's|pound|pounds|punds|pouds|pouns|poundage|pounder|pounders", article: counts},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "#", only: poundSign},
 	{spoken: "kgf", kind: Force, si: "N", factor: gravity, spelled: "kgf|kilogram force|kilograms force|kg thrust|kg of thrust|kgs of thrust|kilos of thrust|kilo of thrust|kilos thrust|kilograms of thrust|kg force", metric: true},
@@ -84,8 +86,8 @@ var units = []unitRow{
 	{spoken: "kN", kind: Force, si: "N", factor: 1000, spelled: "kilonewton|kilonewtons|kn of thrust|kn thrust|kn force|kn of force", metric: true},
 
 	// Speed.
-	{spoken: "mph", kind: Speed, si: "m/s", factor: 0.44704, spelled: "mph|mphs|mhp|mi / h|mi / hr|mi / hour|mile / hour|miles / hour|miles / hr|mi per hour|mi an hour"},
-	{spoken: "kn", kind: Speed, si: "m/s", factor: 1852.0 / 3600, spelled: "knot|knots|kt|kts|kn|kns|nots|knts|nmi / h|nm / h|knots an hour|knots per hour"},
+	{spoken: "mph", kind: Speed, si: "m/s", factor: 0.44704, spelled: "mph|mphs|mhp|mp / h|mi / h|mi / hr|mi / hour|mile / hour|miles / hour|miles / hr|mi per hour|mi an hour"},
+	{spoken: "kn", kind: Speed, si: "m/s", factor: 1852.0 / 3600, spelled: "knot|knots|kt|kts|kn|kns|nots|knts|knotts|nmi / h|nm / h|knots an hour|knots per hour"},
 	{spoken: "km/h", kind: Speed, si: "m/s", factor: 1 / 3.6, spelled: "kmh|kph|kmph|km / h|km / hr|km / hour|kms / h|km per hour|km an hour|kms an hour|kms per hour|kmhr|kilometers / hour|kilometres / hour", metric: true},
 	{spoken: "m/s", kind: Speed, si: "m/s", factor: 1, spelled: "m / s|m / sec|mps|metres / second|meters / second|m per s|m per sec|m per second|m s", only: metreSecond, metric: true},
 	{spoken: "cm/s", kind: Speed, si: "m/s", factor: 0.01, spelled: "cm / s|cm / sec|cm per second", metric: true},
@@ -94,6 +96,7 @@ var units = []unitRow{
 
 	// Duration.
 	{spoken: "h", kind: Duration, si: "s", factor: 3600, spelled: "hour|hours|hr|hrs|h|hour's|houre|houres|huors|huor", article: counts},
+	{spoken: "h", kind: Duration, si: "s", factor: 3600, spelled: "hr rate|hour rate|hours rate|h rate|hrs rate|hr rating|hour rating", as: "discharge-rate"},
 	{spoken: "min", kind: Duration, si: "s", factor: 60, spelled: "min|mins|minute|minutes|minuts|minits", article: counts},
 	{spoken: "s", kind: Duration, si: "s", factor: 1, spelled: "sec|secs|second|seconds", article: atEnd},
 	{spoken: "s", kind: Duration, si: "s", factor: 1, spelled: "s", only: secondNotPlural},
@@ -110,9 +113,10 @@ var units = []unitRow{
 	{spoken: "cent", kind: Money, si: "USD", factor: 0.01, spelled: "c", only: centLetter},
 
 	// Temperature; the Fahrenheit scale by definition.
-	{spoken: "degC", kind: Temperature, si: "degC", factor: 1, spelled: "degree celsius|degrees celsius|degree c|degrees c|deg c|deg celsius|degs c|° c|° celsius|° celcius|celsius|celcius|centigrade|centigrate|degrees centigrade|degree centigrade|degrees celcius|° centigrade|degc|tempc", metric: true},
+	{spoken: "degC", kind: Temperature, si: "degC", factor: 1, spelled: "degree celsius|degrees celsius|degree c|degrees c|deg c|deg celsius|degs c|° c|° celsius|° celcius|celsius|celcius|centigrade|centigrate|degrees centigrade|degree centigrade|degrees celcius|° centigrade|℃|degc|tempc", metric: true},
+	{spoken: "C", kind: Number, si: "1", factor: 1, spelled: "c", only: chargeRate, as: "charge-rate"},
 	{spoken: "degC", kind: Temperature, si: "degC", factor: 1, spelled: "c", only: celsiusLetter, metric: true},
-	{spoken: "degF", kind: Temperature, si: "degC", factor: 1 / 1.8, offset: -32 / 1.8, spelled: "degree fahrenheit|degrees fahrenheit|degree f|degrees f|deg f|deg fahrenheit|degs f|° f|° fahrenheit|fahrenheit|farenheit|farenheight|fahrenheight|degrees farenheit|degree farenheit|degf|tempf"},
+	{spoken: "degF", kind: Temperature, si: "degC", factor: 1 / 1.8, offset: -32 / 1.8, spelled: "degree fahrenheit|degrees fahrenheit|degree f|degrees f|deg f|deg fahrenheit|degs f|° f|° fahrenheit|fahrenheit|farenheit|farenheight|fahrenheight|degrees farenheit|degree farenheit|℉|degf|tempf"},
 	{spoken: "degF", kind: Temperature, si: "degC", factor: 1 / 1.8, offset: -32 / 1.8, spelled: "f", only: fahrenheitLetter},
 	{spoken: "K", kind: Temperature, si: "degC", factor: 1, offset: -273.15, spelled: "kelvin|kelvins|degrees kelvin|degree kelvin|degk|tempk"},
 	{spoken: "K", kind: Temperature, si: "degC", factor: 1, offset: -273.15, spelled: "k", only: kelvinLetter},
@@ -126,14 +130,16 @@ var units = []unitRow{
 	{spoken: "hL", kind: Volume, si: "L", factor: 100, spelled: "hl|hectoliter|hectoliters|hectolitre|hectolitres", article: counts, metric: true},
 	{spoken: "m3", kind: Volume, si: "L", factor: 1000, spelled: "m3|m³|cubic meter|cubic meters|cubic metre|cubic metres|cu m", metric: true},
 	{spoken: "ft3", kind: Volume, si: "L", factor: 28.316846592, spelled: "ft3|ft³|cubic foot|cubic feet|cu ft|cuft|cubic ft"},
+	{spoken: "mL", kind: Volume, si: "L", factor: 0.001, spelled: "cm3|cm³|cubic centimeter|cubic centimeters|cubic centimetre|cubic centimetres|cubic cm", metric: true},
+	{spoken: "yd3", kind: Volume, si: "L", factor: 764.554857984, spelled: "cubic yard|cubic yards|cu yd"},
 	{spoken: "in3", kind: Volume, si: "L", factor: 0.016387064, spelled: "in3|in³|cubic inch|cubic inches|cu in"},
 	{spoken: "imp gal", kind: Volume, si: "L", factor: 4.54609, spelled: "imperial gallon|imperial gallons|imp gal|imp gals|imp gallons|uk gallon|uk gallons"},
 	{spoken: "gal", kind: Volume, si: "L", factor: litresPerGal, spelled: "gal|gals|gallon|gallons|galon|galons|gallen|gallens|us gallon|us gallons|us gal", article: counts},
 	{spoken: "qt", kind: Volume, si: "L", factor: litresPerGal / 4, spelled: "qt|qts|quart|quarts", article: counts},
 	{spoken: "pt", kind: Volume, si: "L", factor: litresPerGal / 8, spelled: "pint|pints|pt|pts", article: counts},
-	{spoken: "cup", kind: Volume, si: "L", factor: litresPerGal / 16, spelled: "cup|cups", article: counts},
+	{spoken: "cup", kind: Volume, si: "L", factor: litresPerGal / 16, spelled: "cup|cups", only: cupNotHolder, article: atEnd},
 	{spoken: "fl oz", kind: Volume, si: "L", factor: litresPerGal / 128, spelled: "fl oz|fluid ounce|fluid ounces|fl ounce|fl ounces"},
-	{spoken: "tbsp", kind: Volume, si: "L", factor: litresPerGal / 256, spelled: "tbsp|tbsps|tablespoon|tablespoons", article: counts},
+	{spoken: "tbsp", kind: Volume, si: "L", factor: litresPerGal / 256, spelled: "tbsp|tbs|tbsps|tablespoon|tablespoons", article: counts},
 	{spoken: "tsp", kind: Volume, si: "L", factor: litresPerGal / 768, spelled: "tsp|tsps|teaspoon|teaspoons", article: counts},
 
 	// Electricity.
@@ -180,6 +186,7 @@ var units = []unitRow{
 	{spoken: "area", kind: Number, si: "1", factor: 1, spelled: "sq ft|sq feet|sq foot|square ft|square foot|square feet|sqft|sq m|square metre|square metres|square meter|square meters|sq in|square inch|square inches|" +
 		"sq mi|square mile|square miles|sq km|square kilometre|square kilometres|square kilometer|square kilometers|sq mm|square millimetre|square millimetres|square millimeter|square millimeters|square mm|" +
 		"m2|m²|km2|km²|mm2|mm²|cm2|cm²|ft2|ft²|in2|in²|acre|acres|hectare|hectares|ha", as: "area", metric: true},
+	{spoken: "pack", kind: Number, si: "1", factor: 1, spelled: "pack|packs|pk", as: "pack"},
 	{spoken: "Hz", kind: Number, si: "1", factor: 1, spelled: "hz|khz|mhz|ghz|hertz|kilohertz", as: "frequency"},
 	{spoken: "byte", kind: Number, si: "1", factor: 1, spelled: "kb|mb|gb|tb|bytes|byte|kilobytes|megabytes|gigabytes", as: "data"},
 }
@@ -278,8 +285,10 @@ func (p *parser) unit(n *num, j int) (*unitRow, int) {
 		return u, to
 	}
 	switch w := p.word(j); {
-	case w == "-" && p.glued(j) && p.glued(j+1), w == "-" && p.glued(j) == p.glued(j+1) && n.to-n.from == 1:
-		if u, to := p.unitWord(n, j+1); u != nil && p.lex[j+1].entry != nil && (p.glued(j) || len(p.word(j+1)) > 2) {
+	case w == "-":
+		// "18-foot"; a dash with spaces only before a unit that is no
+		// common word.
+		if u, to := p.unitWord(n, j+1); u != nil && (p.glued(j) && p.glued(j+1) || len(p.word(j+1)) > 1 && p.word(j+1) != "in") {
 			return u, to
 		}
 	case n.broken && w == "of":
@@ -327,7 +336,17 @@ func (p *parser) unitWord(n *num, j int) (*unitRow, int) {
 
 // overTime reads "per hour", "an hour", "/ h" after a unit of length.
 func (p *parser) overTime(length *unitRow, j int) (*unitRow, int) {
-	if p.role(j)&perWord == 0 || j+1 >= len(p.tok) || p.lex[j+1].entry == nil {
+	hyphens := p.word(j) == "-" && p.glued(j) && p.word(j+2) == "-"
+	if hyphens {
+		j++ // "a 12-mile-an-hour wind"
+	}
+	if p.role(j)&perWord == 0 {
+		return nil, j
+	}
+	if hyphens {
+		j++
+	}
+	if j+1 >= len(p.tok) || p.lex[j+1].entry == nil {
 		return nil, j
 	}
 	for _, ph := range p.lex[j+1].entry.units {

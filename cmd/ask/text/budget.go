@@ -8,6 +8,18 @@ type block struct {
 	items int
 	short bool
 	draw  func(items int, short bool) []line
+
+	drawn      []line // as it was drawn last, and with what
+	drawnItems int
+	drawnShort bool
+}
+
+// lines draws the block, once for each state that it is in.
+func (b *block) lines() []line {
+	if b.drawn == nil || b.drawnItems != b.items || b.drawnShort != b.short {
+		b.drawn, b.drawnItems, b.drawnShort = b.draw(b.items, b.short), b.items, b.short
+	}
+	return b.drawn
 }
 
 // cutting says what gives way when a page has more lines than fit, in order:
@@ -36,6 +48,7 @@ var cutting = []struct {
 	{block: "assumed", keep: 3},
 	{block: "figures", short: true, keep: 8},
 	{block: "choices", short: true, keep: 3},
+	{block: "offers", keep: 1},
 	{block: "changed", keep: 4},
 	{block: "cautions", close: true, keep: 3},
 	{block: "sources", short: true, keep: 3},
@@ -54,9 +67,8 @@ func (p page) fit(blocks []*block, limit int) []line {
 			on = append(on, b)
 		}
 	}
-	lines := assemble(on)
-	if limit == 0 || len(lines) <= limit {
-		return lines
+	if limit == 0 || height(on) <= limit {
+		return assemble(on)
 	}
 	note := &block{name: "held", items: 1, close: true, draw: func(int, bool) []line {
 		return p.wrap("", "", []span{{held, title}})
@@ -67,13 +79,13 @@ func (p page) fit(blocks []*block, limit int) []line {
 			if b.name != rule.block {
 				continue
 			}
-			if rule.close && len(assemble(on)) > limit {
+			if rule.close && height(on) > limit {
 				b.close = true
 			}
-			if rule.short && !b.short && len(assemble(on)) > limit {
+			if rule.short && !b.short && height(on) > limit {
 				b.short = true
 			}
-			for b.items > rule.keep && len(assemble(on)) > limit {
+			for b.items > rule.keep && height(on) > limit {
 				b.items--
 			}
 		}
@@ -81,15 +93,28 @@ func (p page) fit(blocks []*block, limit int) []line {
 	return assemble(on)
 }
 
-// assemble draws the blocks one below the other.
+// assemble draws the blocks one below the other, a blank line between them.
 func assemble(blocks []*block) []line {
 	var lines []line
 	for _, b := range blocks {
-		drawn := b.draw(b.items, b.short)
+		drawn := b.lines()
 		if len(lines) > 0 && len(drawn) > 0 && !b.close {
 			lines = append(lines, line{})
 		}
 		lines = append(lines, drawn...)
 	}
 	return lines
+}
+
+// height is the number of lines that assemble gives.
+func height(blocks []*block) int {
+	n := 0
+	for _, b := range blocks {
+		drawn := len(b.lines())
+		if n > 0 && drawn > 0 && !b.close {
+			n++
+		}
+		n += drawn
+	}
+	return n
 }

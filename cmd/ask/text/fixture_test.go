@@ -164,3 +164,19 @@ func conceptWithFigure() answer.Answer {
 	a.Corrected = []answer.Corrected{{Said: "sukc", Word: "suck"}}
 	return a
 }
+
+// offers is a fitting with a shelf to pick from.
+func offers() answer.Answer {
+	a := fitting()
+	a.Shelf = "Heron Lake Tackle (demo shelf, invented)"
+	a.Offers = []answer.Offer{
+		{SKU: "M-7", Name: "Bittern 70 bow", Price: 899, Total: 1369, Whole: true, Fits: true, Views: []string{"cheapest that does the job", "longest run"}},
+		{SKU: "M-8", Name: "Bittern 80 bow", Price: 1099, Total: 1502.5, Fits: true, Reason: "over the budget by $200"},
+	}
+	a.Parts = []answer.Part{
+		{What: "motor", Item: "Bittern 70 bow (M-7)", Count: 1, Price: answer.Num(899)},
+		{What: "battery", Item: "Mallow 31 (B-3)", Count: 2, Price: answer.Num(169)},
+		{What: "plug", Count: 1, Note: "not on the shelf"},
+	}
+	return a
+}

@@ -59,13 +59,16 @@ type page struct{ Style }
 
 // paint writes a line, cleaned, with the page's colour.
 func (p page) paint(b *strings.Builder, l line) {
-	for i, s := range l {
-		text := Clean(s.text)
-		if i == len(l)-1 {
+	for i := 0; i < len(l); {
+		k, text := l[i].ink, ""
+		for ; i < len(l) && l[i].ink == k; i++ {
+			text += Clean(l[i].text)
+		}
+		if i == len(l) {
 			text = strings.TrimRight(text, " ")
 		}
-		if p.Colour && s.ink != body && strings.TrimSpace(text) != "" {
-			text = sgr[s.ink] + text + sgrReset
+		if p.Colour && k != body && text != "" {
+			text = sgr[k] + text + sgrReset
 		}
 		b.WriteString(text)
 	}

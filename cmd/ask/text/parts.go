@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/reasoner/answer"
 )
 
@@ -353,25 +354,61 @@ func (p page) table(t answer.Table) []line {
 	return append(lines, p.wrap("", "", words(t.Verdict))...)
 }
 
-func (p page) parts(parts []answer.Part) *block {
-	return &block{name: "parts", items: len(parts), draw: func(n int, _ bool) []line {
-		var lines []line
-		for _, x := range parts[:n] {
-			text := fmt.Sprintf("%d x %s", x.Count, x.What)
-			if x.Item != "" {
-				text += ", " + x.Item
+// offers names what the shelf holds for this boat, the best first.
+func (p page) offers(a answer.Answer) *block {
+	return &block{name: "offers", items: len(a.Offers), draw: func(n int, _ bool) []line {
+		lines := p.wrap("", "  ", []span{{"On the shelf, " + a.Shelf + ":", title}})
+		for _, o := range a.Offers[:n] {
+			rest := fmt.Sprintf(" (%s), %s", o.SKU, dollars(o.Price))
+			switch {
+			case o.Total > 0 && o.Whole:
+				rest += ", complete " + dollars(o.Total)
+			case o.Total > 0:
+				rest += ", with what is there " + dollars(o.Total)
 			}
-			if x.Price != nil {
-				text += fmt.Sprintf(", $%.2f each", *x.Price)
+			if !o.Fits {
+				rest += "; does not fit"
 			}
-			if x.Note != "" {
-				text += "; " + x.Note
+			if o.Reason != "" {
+				rest += ": " + strings.TrimSuffix(o.Reason, ".")
 			}
-			lines = append(lines, p.wrap("", "    ", words(text))...)
+			if len(o.Views) > 0 {
+				rest += "; " + strings.Join(o.Views, ", ")
+			}
+			lines = append(lines, p.wrap("  ", "    ", []span{{o.Name, strong}, {rest, body}})...)
 		}
 		return lines
 	}}
 }
+
+// parts is the rig of the first offer, in one paragraph.
+func (p page) parts(parts []answer.Part) *block {
+	return &block{name: "parts", close: true, items: len(parts), draw: func(n int, _ bool) []line {
+		var list []string
+		for _, x := range parts[:n] {
+			text := x.What
+			if x.Item != "" {
+				text = x.Item
+			}
+			if x.Count != 1 {
+				text = fmt.Sprintf("%d x %s", x.Count, text)
+			}
+			if x.Price != nil {
+				text += " " + dollars(*x.Price)
+			}
+			if x.Note != "" {
+				text += ", " + x.Note
+			}
+			list = append(list, text)
+		}
+		if n < len(parts) {
+			list = append(list, fmt.Sprintf("and %d more", len(parts)-n))
+		}
+		return p.wrap("  ", "    ", []span{{"Rig: ", title}, {sentence(strings.Join(list, "; ")), body}})
+	}}
+}
+
+func dollars(x float64) string { return unit.Show(x, unit.Dollar, unit.US) }
 
 // assumed is one compact paragraph, in the order of the answer.
 func (p page) assumed(list []answer.Assumed) *block {

@@ -27,6 +27,7 @@ func TestRenderGolden(t *testing.T) {
 		{"fitting-40-columns", fitting(), narrow},
 		{"fitting-colour", fitting(), Style{Colour: true}},
 		{"fitting-plain", fitting(), Style{Plain: true}},
+		{"offers", offers(), Style{}},
 		{"follow-up", followUp(), Style{}},
 		{"shaft", shaftQuestion(), Style{}},
 		{"concept", concept(), Style{}},
@@ -75,7 +76,7 @@ func many(n int) answer.Answer {
 }
 
 func TestPageFitsCounterScreen(t *testing.T) {
-	for _, a := range []answer.Answer{fitting(), many(3), many(30)} {
+	for _, a := range []answer.Answer{fitting(), offers(), many(3), many(30)} {
 		page := Render(a, Style{})
 		lines := strings.Split(strings.TrimSuffix(page, "\n"), "\n")
 		if len(lines) > Lines {
@@ -98,7 +99,7 @@ func TestPageFitsCounterScreen(t *testing.T) {
 // Lines never leave the page, however narrow, save for a character that is
 // itself wider than the page.
 func TestNoLineIsWiderThanThePage(t *testing.T) {
-	for _, a := range []answer.Answer{fitting(), followUp(), shaftQuestion(), concept(), comparison(), outOfScope(), boatCard(), why(), many(5)} {
+	for _, a := range []answer.Answer{fitting(), followUp(), shaftQuestion(), concept(), comparison(), outOfScope(), boatCard(), why(), offers(), many(5)} {
 		for width := Narrowest; width <= Widest; width++ {
 			for _, plain := range []bool{false, true} {
 				for l := range strings.Lines(Render(a, Style{Width: width, Plain: plain})) {
@@ -152,8 +153,9 @@ func TestHostileTextIsHarmless(t *testing.T) {
 		Corrected: []answer.Corrected{{Said: evil, Word: evil}},
 		Tables:    []answer.Table{{Title: evil, Columns: []string{evil}, Rows: [][]string{{evil}}, Verdict: evil}},
 		Parts:     []answer.Part{{What: evil, Item: evil, Note: evil}},
-		Steps:     []answer.Step{{Label: evil, Result: evil, Formula: evil, Working: evil, Source: evil, Said: evil, Why: evil, Warnings: []string{evil}}},
-		Unknown:   []answer.Unknown{{Label: evil}}, Understood: []answer.Understood{{Slot: evil, Text: evil, Said: evil}},
+		Offers:    []answer.Offer{{Name: evil, SKU: evil, Reason: evil, Views: []string{evil}}}, Shelf: evil,
+		Steps:   []answer.Step{{Label: evil, Result: evil, Formula: evil, Working: evil, Source: evil, Said: evil, Why: evil, Warnings: []string{evil}}},
+		Unknown: []answer.Unknown{{Label: evil}}, Understood: []answer.Understood{{Slot: evil, Text: evil, Said: evil}},
 		Reply: evil,
 	}
 	for _, steer := range []string{"", "boat", "why", "undo"} {
