@@ -3,7 +3,10 @@
 //
 //	index.go     opening, and the one search
 //	analysis.go  English text to terms, the same for notes and questions
-//	segment.go   passages as a segment of bleve's index, built or prepared
+//	segment.go   passages as a segment of bleve's index
+//	prepared.go  the segment of the built-in notes that the program carries
+//	concept.go   the trade's words in a text
+//	everyday.go  words of everyday talk
 //	question.go  a question as groups of terms that mean one thing
 //	correct.go   misspelt words
 //	score.go     the ranking
@@ -36,13 +39,28 @@ type Index struct {
 	segments []*segment
 }
 
-// Open makes the library searchable.
+// Open makes the library searchable: the built-in notes by their prepared
+// segment, where it is of this edition, and a shop's notes by a segment of their
+// own; anything else by one built now.
 func Open(lib *kb.Library) (*Index, error) {
-	s, err := build(lib.All())
-	if err != nil {
-		return nil, fmt.Errorf("index the notes: %w", err)
+	x := &Index{}
+	notes := lib.Shop
+	if fresh(lib) {
+		if s, err := load(prepared); err == nil {
+			x.segments = append(x.segments, s)
+		}
 	}
-	return &Index{segments: []*segment{s}}, nil
+	if len(x.segments) == 0 {
+		notes = lib.All
+	}
+	if more := notes(); len(more) > 0 {
+		s, err := build(more)
+		if err != nil {
+			return nil, fmt.Errorf("index the notes: %w", err)
+		}
+		x.segments = append(x.segments, s)
+	}
+	return x, nil
 }
 
 // Close is there for what an index may one day hold open; nothing needs it now.

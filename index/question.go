@@ -10,6 +10,7 @@ import (
 // was said.
 type question struct {
 	groups               []group
+	trade                bool
 	pairs                []term   // neighbours in it
 	context              []string // stems of what is known besides; they lift, they do not find
 	topics               []string
@@ -44,7 +45,7 @@ type term struct {
 var (
 	weightConcept   = 0.8 // another word for the same thing
 	weightTalk      = 0.6
-	weightCommon    = 0.5
+	weightCommon    = 0.7
 	weightAlike     = 0.3 // a word that asks for the same
 	weightCorrected = 0.8 // a misspelt word
 	weightNumber    = 0.3 // a number: which passage is meant hardly hangs on it
@@ -140,6 +141,7 @@ func (q *question) add(g group) {
 			}
 		}
 	}
+	q.trade = q.trade || g.trade && known > 0
 	if g.telling > 0 {
 		switch {
 		case known == 0:
@@ -158,7 +160,7 @@ func (q *question) add(g group) {
 }
 
 var (
-	KUnk   = 6.0
+	KUnk   = 5.0
 	KTrade = 4.0
 )
 

@@ -18,11 +18,11 @@ var (
 	k1            = 1.2
 	b             = 0.6
 	typicalLength = 80. // terms of title, heading and a passage of 40 to 120 words
-	typicalHead   = 40.
+	typicalHead   = 80.
 	Cover         = 0.0
 	Div           = 2.0
 	Pair          = 1.5
-	Alpha         = 1.5
+	Alpha         = 2.0
 	MinMax        = 0.0
 )
 
@@ -36,8 +36,10 @@ var (
 // The floor: a passage is worth citing if it covers this share of the question,
 // and the question is about the trade if the notes know this share of it.
 var (
-	leastCovered = 0.25
-	leastKnown   = 0.5
+	leastCovered      = 0.25
+	leastKnown        = 0.4
+	leastKnownPlain   = 0.6
+	leastCoveredPlain = 0.3
 )
 
 // sheet is the room in which one segment is scored.
@@ -71,12 +73,16 @@ type found struct {
 // rank scores every passage that holds a term of the question and returns the
 // best.
 func (x *Index) rank(q question, limit int) []kb.Hit {
-	if q.known() < leastKnown {
+	least, covered := leastKnown, leastCovered
+	if !q.trade {
+		least, covered = leastKnownPlain, leastCoveredPlain
+	}
+	if q.known() < least {
 		return nil
 	}
 	var best []found
 	for _, s := range x.segments {
-		best = append(best, s.rank(q, 3*limit)...)
+		best = append(best, s.rank(q, 3*limit, covered)...)
 	}
 	for i := range best {
 		best[i].id = best[i].segment.id(best[i].doc)
@@ -98,7 +104,7 @@ func (x *Index) rank(q question, limit int) []kb.Hit {
 
 // rank finds the best passages of one segment. Passages stand in the order of
 // their ids, so that equal scores keep it.
-func (s *segment) rank(q question, limit int) []found {
+func (s *segment) rank(q question, limit int, least float64) []found {
 	sc := newScores(s.count)
 	for _, g := range q.groups {
 		s.scoreGroup(g, sc)
@@ -120,7 +126,7 @@ func (s *segment) rank(q question, limit int) []found {
 		if q.asked > 0 {
 			c = sc.covered[doc] / q.asked
 		}
-		if c >= leastCovered {
+		if c >= least {
 			all = append(all, found{segment: s, doc: doc, score: sc.total[doc] * (1 - Cover + Cover*c), covered: c})
 		}
 	}

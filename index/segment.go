@@ -33,11 +33,7 @@ type segment struct {
 
 // build analyses notes into a new segment in memory.
 func build(notes []kb.Note) (*segment, error) {
-	var docs []bleveindex.Document
-	for _, n := range notes {
-		docs = append(docs, newDocuments(n)...)
-	}
-	made, _, err := new(zap.ZapPlugin).New(docs)
+	made, _, err := new(zap.ZapPlugin).New(documents(notes))
 	if err != nil {
 		return nil, err
 	}
@@ -128,6 +124,15 @@ func intact(data []byte) bool {
 type document struct {
 	id     string
 	fields []*field
+}
+
+// documents makes the documents of all passages of notes.
+func documents(notes []kb.Note) []bleveindex.Document {
+	var docs []bleveindex.Document
+	for _, n := range notes {
+		docs = append(docs, newDocuments(n)...)
+	}
+	return docs
 }
 
 // newDocuments makes the documents of a note's passages.

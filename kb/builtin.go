@@ -3,6 +3,7 @@ package kb
 import (
 	"embed"
 	"fmt"
+	"hash/fnv"
 	"io/fs"
 	"strings"
 	"sync"
@@ -20,7 +21,12 @@ var builtin = sync.OnceValues(func() (*Library, error) {
 		return nil, fmt.Errorf("built-in notes: %w", err)
 	}
 	l := &Library{builtin: true}
+	stamp := fnv.New64a()
+	fmt.Fprintln(stamp, len(askedText))
 	for _, file := range files {
+		if info, err := fs.Stat(builtinFiles, file); err == nil {
+			fmt.Fprintln(stamp, file, info.Size())
+		}
 		id := strings.TrimSuffix(strings.TrimPrefix(file, "notes/"), ".md")
 		l.entries = append(l.entries, lazily(id, func() Note {
 			data, err := builtinFiles.ReadFile(file)
@@ -32,6 +38,7 @@ var builtin = sync.OnceValues(func() (*Library, error) {
 		}))
 	}
 	l.sort()
+	l.stamp = stamp.Sum64()
 	return l, nil
 })
 

@@ -179,14 +179,19 @@ func upper(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-// finish closes an answer: what could not be answered says so.
+// finish closes an answer: a turn that gave nothing says so, and one that only
+// told a fact has it noted.
 func (s *Session) finish(a answer.Answer) answer.Answer {
-	if a.Headline == "" && a.Reply == "" && len(a.Figures) == 0 && len(a.Choices) == 0 && len(a.Passages) == 0 && len(a.Problems) == 0 {
-		if strings.TrimSpace(a.Question) == "" {
-			a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Text: "Nothing was asked. Describe the boat: its length, what it weighs loaded, and the water."})
-		} else if len(a.Understood) == 0 {
-			a.Problems = append(a.Problems, answer.Problem{Kind: "no-notes", Text: "I found nothing in that I can work with, and no note about it. Describe the boat, or ask about motors, shafts, batteries, wiring or faults."})
-		}
+	empty := a.Headline == "" && a.Reply == "" && len(a.Figures) == 0 && len(a.Choices) == 0 && len(a.Passages) == 0 && len(a.Tables) == 0
+	told := slices.ContainsFunc(a.Understood, func(u answer.Understood) bool { return u.New })
+	switch {
+	case !empty || slices.ContainsFunc(a.Problems, func(p answer.Problem) bool { return p.Kind != "unplaced" }):
+	case strings.TrimSpace(a.Question) == "":
+		a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Text: "Nothing was asked. Describe the boat: its length, what it weighs loaded, and the water."})
+	case told && len(a.Ask) > 0:
+		a.Reply = "Noted."
+	default:
+		a.Problems = append(a.Problems, answer.Problem{Kind: "no-notes", Text: "I have no figure and no note for that. Describe the boat, or ask about motors, shafts, batteries, wiring or faults."})
 	}
 	a.Finish()
 	return a

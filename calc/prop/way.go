@@ -55,10 +55,16 @@ func Rating(pull unit.Force, way, free unit.Speed) (unit.Force, error) {
 	return pull / unit.Force(1-float64(way/free)), nil
 }
 
+// Near tells a search of a value close to the one sought. The zero value tells of
+// none.
+type Near struct {
+	Speed unit.Speed
+	Rough bool // a two-thousandth of the bracket is close enough, as for the end of a band
+}
+
 // TopSpeed is where the thrust at a share of full throttle meets the drag of a
-// hull. The drag must be 0 at rest and must not fall as speed rises. near is a
-// speed close to the one sought, for a quick and rougher answer (Crossing), or 0.
-func TopSpeed(rating unit.Force, share float64, free, near unit.Speed, drag func(unit.Speed) unit.Force) unit.Speed {
+// hull. The drag must be 0 at rest and must not fall as speed rises.
+func TopSpeed(rating unit.Force, share float64, free unit.Speed, near Near, drag func(unit.Speed) unit.Force) unit.Speed {
 	if rating <= 0 || share <= 0 {
 		return 0
 	}
@@ -68,26 +74,28 @@ func TopSpeed(rating unit.Force, share float64, free, near unit.Speed, drag func
 }
 
 // Crossing finds where a falling function passes through nothing between two
-// speeds: the low end if it starts below, the high end if it ends above, and
-// otherwise to within a hundred-millionth of the bracket.
-//
-// With a speed near to the crossing given (0: none), it starts there and stops
-// once a step is below a two-thousandth of the bracket, as the end of a band
-// needs no more.
-func Crossing(low, high, near unit.Speed, surplus func(unit.Speed) unit.Force) unit.Speed {
-	if near > low && near < high {
-		if u, ok := secant(low, high, near, surplus); ok {
+// speeds, to within a hundred-millionth of the bracket: the low end if it starts
+// below, the high end if it ends above. From a speed near to the crossing it
+// needs fewer steps.
+func Crossing(low, high unit.Speed, near Near, surplus func(unit.Speed) unit.Force) unit.Speed {
+	if near.Speed > low && near.Speed < high {
+		enough := closeEnough
+		if near.Rough {
+			enough = 5e-4
+		}
+		if u, ok := secant(low, high, near.Speed, unit.Speed(enough)*(high-low), surplus); ok {
 			return u
 		}
 	}
 	return falsePosition(low, high, surplus)
 }
 
+const closeEnough = 1e-8 // of the bracket
+
 // secant is the secant method from a speed near to the crossing; ok is false
 // where it leaves the bracket or does not settle.
-func secant(low, high, near unit.Speed, surplus func(unit.Speed) unit.Force) (u unit.Speed, ok bool) {
-	const steps = 6
-	enough := 5e-4 * (high - low)
+func secant(low, high, near, enough unit.Speed, surplus func(unit.Speed) unit.Force) (u unit.Speed, ok bool) {
+	const steps = 8
 	a, fa := near, surplus(near)
 	if fa == 0 {
 		return a, true
@@ -129,7 +137,7 @@ func falsePosition(low, high unit.Speed, surplus func(unit.Speed) unit.Force) un
 		return b
 	}
 	const steps = 60
-	enough := 1e-8 * float64(high-low)
+	enough := closeEnough * float64(high-low)
 	for range steps {
 		c := b - (b-a)*unit.Speed(fb/(fb-fa))
 		fc := surplus(c)

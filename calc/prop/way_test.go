@@ -72,14 +72,16 @@ func TestTopSpeedAgainstTheQuadratic(t *testing.T) {
 		b := rating * n / free
 		want := (-b + math.Sqrt(b*b+4*k*rating*share)) / (2 * k)
 		drag := func(u unit.Speed) unit.Force { return unit.Force(k * float64(u) * float64(u)) }
-		u := prop.TopSpeed(unit.Force(rating), share, unit.Speed(free), 0, drag)
+		u := prop.TopSpeed(unit.Force(rating), share, unit.Speed(free), prop.Near{}, drag)
 		if math.Abs(float64(u)-want) > 1e-7 {
 			t.Fatalf("crossing at %.9g, want %.9g", float64(u), want)
 		}
 		close := unit.Speed(want * rapid.Float64Range(0.7, 1.4).Draw(t, "near"))
-		u = prop.TopSpeed(unit.Force(rating), share, unit.Speed(free), close, drag)
-		if math.Abs(float64(u)-want) > 2e-4*free {
-			t.Fatalf("from near by the crossing is at %.9g, want %.9g", float64(u), want)
+		for rough, within := range map[bool]float64{false: 1e-7, true: 1e-3 * free} {
+			u = prop.TopSpeed(unit.Force(rating), share, unit.Speed(free), prop.Near{Speed: close, Rough: rough}, drag)
+			if math.Abs(float64(u)-want) > within {
+				t.Fatalf("from %.4g (rough: %v) the crossing is at %.9g, want %.9g", float64(close), rough, float64(u), want)
+			}
 		}
 	})
 }
@@ -90,10 +92,10 @@ func TestCrossingAtTheEnds(t *testing.T) {
 	}
 	for _, c := range []struct{ from, want float64 }{{-1, 0}, {0, 0}, {9, 2}, {1.5, 1.5}} {
 		for _, close := range []unit.Speed{0, 0.1, 1.9} {
-			near(t, "crossing", float64(prop.Crossing(0, 2, close, fall(unit.Force(c.from)))), c.want, 1e-3)
+			near(t, "crossing", float64(prop.Crossing(0, 2, prop.Near{Speed: close}, fall(unit.Force(c.from)))), c.want, 1e-3)
 		}
 	}
-	if prop.TopSpeed(0, 1, 3, 0, nil) != 0 || prop.TopSpeed(100, 0, 3, 0, nil) != 0 {
+	if prop.TopSpeed(0, 1, 3, prop.Near{}, nil) != 0 || prop.TopSpeed(100, 0, 3, prop.Near{}, nil) != 0 {
 		t.Error("no motor or no throttle gives no speed")
 	}
 }
@@ -102,7 +104,7 @@ func TestMoreThrustIsNeverSlower(t *testing.T) {
 	drag := func(u unit.Speed) unit.Force { return unit.Force(25 * u * u * u) }
 	before := unit.Speed(0)
 	for pounds := 20.0; pounds <= 120; pounds += 5 {
-		u := prop.TopSpeed(unit.PoundForce(pounds), 1, 3.1, 0, drag)
+		u := prop.TopSpeed(unit.PoundForce(pounds), 1, 3.1, prop.Near{}, drag)
 		if u < before || u >= 3.1 {
 			t.Errorf("%g lb makes %v m/s after %v", pounds, u, before)
 		}
@@ -113,6 +115,6 @@ func TestMoreThrustIsNeverSlower(t *testing.T) {
 func BenchmarkTopSpeed(b *testing.B) {
 	drag := func(u unit.Speed) unit.Force { return unit.Force(25 * u * u * u) }
 	for b.Loop() {
-		prop.TopSpeed(unit.PoundForce(55), 1, 3.1, 0, drag)
+		prop.TopSpeed(unit.PoundForce(55), 1, 3.1, prop.Near{}, drag)
 	}
 }

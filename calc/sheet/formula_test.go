@@ -15,7 +15,7 @@ var standsFor = []struct {
 	{"hull drag", hullNeeds},
 	{"hull's drag", hullNeeds},
 	{"{hull.drag-factor}", hullNeeds},
-	{"gusts on {wind.drag-area}", []ID{WindHeightFactor, WindGustFactor, WindYaw, WindDriftShare, ThrustMargin}},
+	{"the gusts on {wind.drag-area}", []ID{WindHeightFactor, WindGustFactor, WindYaw, WindDriftShare, ThrustMargin}},
 }
 
 // What a row needs, it shows: a cell that enters a result stands in the formula

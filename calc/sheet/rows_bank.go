@@ -143,7 +143,7 @@ var layoutRows = []Row{
 		Compute: stringsInHand},
 	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
 		When: func(v View) bool {
-			return !v.Has(BatteryCapacity) && hoursSaid(v)
+			return noBattery(v) && hoursSaid(v)
 		},
 		Formula: "{bank.need} in {battery.chemistry} batteries of a usual size, whole strings",
 		Compute: func(v View) (float64, error) {
@@ -224,9 +224,10 @@ var needRows = []Row{
 	steadyNeed("bank for the hours", "{cruise.current} x {battery.hour-rate} x ({use.hours} / ({battery.hour-rate} x "+needShare+"))^(1/{battery.peukert})", false),
 	{Name: "battery in hand", Gives: BatteryEach, Needs: []ID{BatteryCapacity}, Source: "as said, or from its case", Basis: Said,
 		Formula: "{battery.capacity}",
-		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity), nil }},
-	{Name: "battery of the next usual size", Gives: BatteryEach, Needs: []ID{BankNeed, BankStrings, BatteryChemistry}, Said: []ID{UseHours, UseDistance}, Source: bankMemory, Basis: Estimate, Ladder: true,
+		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity), capacityInRange(v) }},
+	{Name: "battery of the next usual size", Gives: BatteryEach, Needs: []ID{BankNeed, BankStrings, BatteryChemistry}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankMemory, Basis: Estimate, Ladder: true,
 		Formula: "next usual size of {battery.chemistry} battery above {bank.need} / {bank.strings}",
+		When:    noBattery,
 		Compute: chooseBattery},
 	{Name: "case size that holds it", Gives: BatteryCase, Needs: []ID{BatteryEach, BatteryChemistry}, Source: bciSource, Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
@@ -248,6 +249,17 @@ func chooseBattery(v View) (float64, error) {
 	}
 	v.Warn("a whole day may ask for more than one set of the largest usual battery holds: say how many hours")
 	return sizes[len(sizes)-1], nil
+}
+
+// noBattery reports that the batteries are still to be chosen.
+func noBattery(v View) bool { return !v.Has(BatteryCapacity) }
+
+// capacityInRange refuses what is no battery.
+func capacityInRange(v View) error {
+	if low, high := 1.0, 2000.0; v.Of(BatteryCapacity) < low || v.Of(BatteryCapacity) > high {
+		return &RangeError{Cell: BatteryCapacity, Value: v.Of(BatteryCapacity), Low: low, High: high}
+	}
+	return nil
 }
 
 // hoursSaid reports whether the length of the day came from a person.
@@ -295,12 +307,15 @@ func capacityFor(v View, duty []bank.Stretch) (float64, error) {
 var bankFigureRows = []Row{
 	{Name: "bank in hand", Gives: BankCapacity, Needs: []ID{BatteryCapacity, BankStrings}, Source: "series adds volts, side by side adds ampere hours", Basis: Practice,
 		Formula: "{battery.capacity} x {bank.strings} side by side; series adds no Ah",
-		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity) * v.Of(BankStrings), nil }},
-	{Name: "bank of a usual size for a day", Gives: BankCapacity, Needs: []ID{BatteryEach, BankStrings, BankNeed}, Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
-		When:    func(v View) bool { return !hoursSaid(v) },
+		Compute: func(v View) (float64, error) {
+			return v.Of(BatteryCapacity) * v.Of(BankStrings), capacityInRange(v)
+		}},
+	{Name: "bank of a usual size for a day", Gives: BankCapacity, Needs: []ID{BatteryEach, BankStrings, BankNeed}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
+		When:    func(v View) bool { return noBattery(v) && !hoursSaid(v) },
 		Formula: "{battery.each} x {bank.strings} side by side, where a day asks for {bank.need}",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryEach) * v.Of(BankStrings), nil }},
-	{Name: "bank needed", Gives: BankCapacity, Needs: []ID{BankNeed}, Source: peukertSource, Basis: Model,
+	{Name: "bank needed", Gives: BankCapacity, Needs: []ID{BankNeed}, May: []ID{BatteryCapacity}, Source: peukertSource, Basis: Model,
+		When:    noBattery,
 		Formula: "{bank.need}",
 		Compute: func(v View) (float64, error) { return v.Of(BankNeed), nil }},
 	{Name: "bank energy", Gives: BankEnergy, Needs: []ID{BankCapacity, RatedVolts, BatteryCellVolts}, Source: "charge times mean voltage", Basis: Model,

@@ -2,21 +2,16 @@ package sheet
 
 import (
 	"math"
+	"slices"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/hull"
-	"heronlake.example/ask/calc/prop"
 	"heronlake.example/ask/calc/typical"
 	"heronlake.example/ask/calc/unit"
 )
 
-// What a person can report of the boat's own speed.
-var (
-	SpeedMeasured = slot("boat.speed-measured", unit.Pace, "Speed measured on this boat")
-	SpeedThrust   = slot("boat.speed-thrust", unit.Thrust, "Rated thrust at the measured speed")
-	SpeedThrottle = slot("boat.speed-throttle", unit.Fraction, "Dial at the measured speed")
-	BoatTubes     = slot("boat.tubes", unit.Count, "Tubes under a pontoon boat")
-)
+// BoatTubes is said of pontoon boats.
+var BoatTubes = slot("boat.tubes", unit.Count, "Tubes under a pontoon boat")
 
 // Inner cells of the hull.
 var (
@@ -38,10 +33,6 @@ var (
 	HullWetted     = inner("hull.wetted", unit.BroadArea, "Wetted surface")
 	HullSlender    = inner("hull.slenderness", unit.Factor, "Length to cube root of volume")
 	HullFactor     = inner("hull.drag-factor", unit.Factor, "Hull drag, against the model")
-	SpeedDelivered = inner("boat.speed-delivered", unit.Thrust, "Thrust left at the measured speed")
-	SpeedFree      = inner("boat.speed-free", unit.Pace, "Free-running speed of that motor")
-	SpeedShare     = inner("boat.speed-share", unit.Fraction, "Share of full thrust at the measured speed")
-	HullCertainty  = inner("hull.calibration", unit.Factor, "What a measured speed leaves open")
 )
 
 // hullNeeds are the cells that a row must need in order to call dragAt.
@@ -100,7 +91,10 @@ func waterOf(v View) hull.Water {
 }
 
 // dragFormula shows what dragAt works out; its parts are dragTerm's.
-const dragFormula = "{hull.drag-factor} x (friction {=friction} + waves {=waves} + transom {=transom}) + leg {=leg}, at {%s}"
+const (
+	dragParts   = "{hull.drag-factor} x ({=friction} + {=wave drag} + {=transom drag}) + {=leg drag}"
+	dragFormula = dragParts + ", at {%s}"
+)
 
 // dragTerm gives the parts of the drag at the speed that a cell holds.
 func dragTerm(way ID) func(v View, name string) (float64, unit.Form) {
@@ -109,18 +103,14 @@ func dragTerm(way ID) func(v View, name string) (float64, unit.Form) {
 		switch name {
 		case "friction":
 			return p.Friction.Newtons(), unit.Thrust
-		case "waves":
+		case "wave drag":
 			return p.Residuary.Newtons(), unit.Thrust
-		case "transom":
+		case "transom drag":
 			return p.Transom.Newtons(), unit.Thrust
-		case "leg":
+		case "leg drag":
 			return p.Leg.Newtons(), unit.Thrust
 		}
-		f, err := dragAt(v, v.Speed(way))
-		if err != nil {
-			return math.NaN(), unit.Thrust
-		}
-		return f.Newtons(), unit.Thrust
+		return math.NaN(), unit.Thrust // a name that no formula of these rows shows
 	}
 }
 
@@ -151,9 +141,12 @@ func formRow(gives ID, name string, of func(typical.Form) float64) Row {
 	}
 }
 
-// hullRows: water, form, wetted surface, and the factor by which the model may
-// be wrong or has been corrected.
-var hullRows = []Row{
+// hullRows: the hull in the water, and what a measured speed says of it.
+var hullRows = slices.Concat(formRows, measuredRows)
+
+// formRows: water, form, wetted surface, and the factor by which the model may be
+// wrong.
+var formRows = []Row{
 	{
 		Name: "water temperature", Gives: WaterTemp, Source: "mid-range of a season's lakes, from memory", Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
@@ -266,20 +259,6 @@ var hullRows = []Row{
 		},
 	},
 	{
-		Name: "hull drag by a measured speed", Gives: HullFactor, Needs: append([]ID{SpeedMeasured, SpeedDelivered, HullCertainty}, modelNeeds...),
-		Formula: "{hull.calibration} x ({boat.speed-delivered} - leg {=leg}) / (friction {=friction} + waves {=waves} + transom {=transom}), at {boat.speed-measured}",
-		Term:    dragTerm(SpeedMeasured),
-		Source:  "resistance equals thrust at a steady speed", Basis: Model,
-		Compute: func(v View) (float64, error) {
-			u := v.Speed(SpeedMeasured)
-			if err := hull.CheckSpeed(u); err != nil {
-				return 0, &RangeError{Cell: SpeedMeasured, Value: float64(u), Low: float64(hull.LowestSpeed), High: float64(hull.HighestSpeed)}
-			}
-			f, err := hull.Calibration(v.Force(SpeedDelivered), modelAt(v, u))
-			return v.Of(HullCertainty) * f, err
-		},
-	},
-	{
 		Name: "hull drag by the model", Gives: HullFactor, Needs: []ID{HullSlender}, Said: []ID{SpeedMeasured}, Source: "spread of small boats about the model, from memory", Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
 			spread, outside := hull.Uncertainty(v.Of(HullSlender))
@@ -294,69 +273,6 @@ var hullRows = []Row{
 			return g, true
 		},
 	},
-	{
-		Name: "what a measured speed leaves open", Gives: HullCertainty, Source: "from memory: wind, load and reading on the day", Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			return Guess{Value: band.Of(0.9, 1, 1.1), Why: "wind, load and reading on the day", Constant: true}, true
-		},
-	},
-	{
-		Name: "thrust at the measured speed, rated", Gives: SpeedThrust, Needs: []ID{SpeedMeasured}, Said: []ID{MotorThrust},
-		Source: "as said: the motor on the boat", Basis: Said,
-		Assume: func(v View) (Guess, bool) {
-			return Guess{Value: band.Exactly(v.Of(MotorThrust)), Why: "measured with the motor named"}, v.Said(MotorThrust)
-		},
-	},
-	{
-		// Not the free-running speed of the motor to be bought, whose voltage
-		// rests on this very drag.
-		Name: "free-running speed of the motor measured with", Gives: SpeedFree, Needs: []ID{SpeedThrust}, Said: []ID{MotorVoltage},
-		Source: "from memory of the trade", Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			g := Guess{Value: typical.FreeSpeedOf(v.Force(SpeedThrust)), Why: "usual for such a motor", Constant: true}
-			if v.Said(MotorVoltage) {
-				g.Value = typical.FreeSpeed(v.Voltage(MotorVoltage))
-			}
-			return g, true
-		},
-	},
-	{
-		// One cell for both, so that its band is not counted twice.
-		Name: "free-running speed of the motor on the boat", Gives: MotorFreeSpeed, Needs: []ID{SpeedMeasured, SpeedFree, SpeedThrust}, Said: []ID{MotorThrust},
-		When: func(v View) bool {
-			return v.Said(MotorThrust) && sameRating(v.Force(MotorThrust), v.Force(SpeedThrust))
-		},
-		Formula: "{boat.speed-free}", Source: "the same motor", Basis: Estimate,
-		Compute: func(v View) (float64, error) { return v.Of(SpeedFree), nil },
-	},
-	{
-		Name: "share of thrust at the measured speed", Gives: SpeedShare, Needs: []ID{SpeedThrottle},
-		Formula: "{boat.speed-throttle} of the dial, to the power 1.6", Source: "variable control, from memory", Basis: Model,
-		Compute: func(v View) (float64, error) { return prop.VariableThrust(v.Of(SpeedThrottle)), nil },
-	},
-	{
-		Name: "thrust left at the measured speed and dial", Gives: SpeedDelivered, Needs: []ID{SpeedShare, SpeedMeasured, SpeedThrust, SpeedFree},
-		Formula: "{boat.speed-thrust} x ({boat.speed-share} - square root of {boat.speed-share} x {boat.speed-measured} / {boat.speed-free})",
-		Source:  "thrust falls straight to nothing at the free-running speed, from memory", Basis: Model,
-		Compute: func(v View) (float64, error) { return delivered(v, v.Of(SpeedShare)) },
-	},
-	{
-		Name: "thrust left at the measured speed", Gives: SpeedDelivered, Needs: []ID{SpeedMeasured, SpeedThrust, SpeedFree},
-		Formula: "{boat.speed-thrust} x (1 - {boat.speed-measured} / {boat.speed-free})",
-		Source:  "thrust falls straight to nothing at the free-running speed, from memory", Basis: Model,
-		Compute: func(v View) (float64, error) { return delivered(v, 1) },
-	},
-}
-
-func sameRating(a, b unit.Force) bool { return math.Abs(float64(a-b)) < 0.01*float64(a) }
-
-// delivered is what the motor pulled with at the measured speed.
-func delivered(v View, share float64) (float64, error) {
-	f := prop.PartAvailable(v.Force(SpeedThrust), share, v.Speed(SpeedMeasured), v.Speed(SpeedFree))
-	if f <= 0 {
-		return 0, &RangeError{Cell: SpeedMeasured, Value: v.Of(SpeedMeasured), Text: "such a motor has no thrust left at that speed: check the speed, the thrust and the wind on the day"}
-	}
-	return float64(f), nil
 }
 
 // si turns a typed band into one of SI values.

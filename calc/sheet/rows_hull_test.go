@@ -84,6 +84,28 @@ func TestTopSpeedsOfUsualRigs(t *testing.T) {
 	}
 }
 
+// The working of a top speed is a balance: the thrust that is left equals the
+// parts of the drag, and the parts are those that are shown.
+func TestTopSpeedShowsItsBalance(t *testing.T) {
+	s := solve(SpeedTop, lbf(MotorThrust, 55), txt(BoatHull, "jon"), ftIn(BoatLength, 16, 0), lbs(LoadTotal, 1050), txt(EngineLeg, "down"))
+	st := s.Step(SpeedTop)
+	part := func(name string) float64 {
+		x, form := st.Row.Term(viewOf(s), name)
+		if form != unit.Thrust || math.IsNaN(x) || x <= 0 {
+			t.Errorf("%s is %g", name, x)
+		}
+		return x
+	}
+	drag := s.Value(HullFactor)*(part("friction")+part("wave drag")+part("transom drag")) + part("leg drag")
+	thrust := unit.PoundForce(55).Newtons() * (1 - s.Value(SpeedTop)/s.Value(MotorFreeSpeed))
+	if math.Abs(thrust-drag) > 1e-3*thrust {
+		t.Errorf("thrust left %.2f N, drag shown %.2f N", thrust, drag)
+	}
+	if w := s.Working(st, unit.US); strings.ContainsAny(w, "{}?") || !strings.Contains(w, " = ") {
+		t.Errorf("worked as %q", w)
+	}
+}
+
 func width(s *Solution, id ID) float64 {
 	b := s.Step(id).Band
 	return (b.High - b.Low) / b.Nominal

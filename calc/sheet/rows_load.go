@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"slices"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/load"
@@ -14,121 +15,18 @@ var EnginePower = slot("engine.power", unit.EnginePower, "Main engine's power")
 
 // Inner cells of the load.
 var (
-	LoadPeople     = inner("load.people", unit.Weight, "People's weight")
-	LoadFuel       = inner("load.fuel", unit.Weight, "Fuel's weight")
-	FuelDensity    = inner("fuel.density", unit.FuelDensity, "Fuel's density")
-	LoadBatteries  = inner("load.batteries", unit.Weight, "Trolling batteries, before they are chosen")
-	LoadMotor      = inner("load.motor", unit.Weight, "Trolling motor")
-	PlateFuel      = inner("plate.fuel", unit.Weight, "Fuel in portable tanks")
-	PlateBatteries = inner("plate.batteries", unit.Weight, "Trolling batteries")
-	PlateAboard    = inner("plate.aboard", unit.Weight, "What counts against the plate")
-	PeopleMost     = inner("people.most", unit.Count, "People that the plate leaves room for")
+	LoadPeople    = inner("load.people", unit.Weight, "People's weight")
+	LoadFuel      = inner("load.fuel", unit.Weight, "Fuel's weight")
+	FuelDensity   = inner("fuel.density", unit.FuelDensity, "Fuel's density")
+	LoadBatteries = inner("load.batteries", unit.Weight, "Trolling batteries, before they are chosen")
+	LoadMotor     = inner("load.motor", unit.Weight, "Trolling motor")
 )
 
-// known is what a person may have said that tells a hull's kind or size. Such a
-// row must not work these out: they rest on the hull themselves.
-var known = []ID{BoatMaterial, BoatLength, BoatConsole, LoadTotal, LoadSaid, LoadDry, MountKind, MountPlace}
+// loadRows: what the boat is, what it carries and weighs, and what the plate leaves.
+var loadRows = slices.Concat(boatRows, weightRows, plateRows)
 
-// saidWeight is the loaded weight where it was said; failing that, the dry
-// weight and a usual load on top.
-func saidWeight(v View) unit.Mass {
-	switch {
-	case v.Said(LoadTotal):
-		return v.Mass(LoadTotal)
-	case v.Said(LoadSaid):
-		return v.Mass(LoadSaid)
-	case v.Said(LoadDry):
-		return 1.5*v.Mass(LoadDry) + unit.Pounds(400) // from memory: two people, an engine in keeping and gear
-	}
-	return 0
-}
-
-// A hullGuess is a rule for the kind of hull by what was said. Zero limits and
-// an empty material match anything; a limit matches only what was said.
-type hullGuess struct {
-	material    string
-	shorter     unit.Length // boat shorter than this
-	lighter     unit.Mass   // loaded weight below this
-	hull        string
-	others      []string
-	why         string
-	needsLength bool
-	console     bool // a console was named
-	kayakMount  bool // a kayak's mount was named
-}
-
-// hullGuesses are tried in order; from memory of the trade.
-var hullGuesses = []hullGuess{
-	{kayakMount: true, hull: typical.Kayak, why: "the mount is a kayak's"},
-	{material: "fabric", hull: typical.Inflatable, why: "fabric: taken for an inflatable"},
-	{material: "polyethylene", lighter: unit.Pounds(450), hull: typical.Kayak, others: []string{typical.Canoe}, why: "light and plastic: taken for a kayak"},
-	{material: "polyethylene", hull: typical.Jon, others: []string{typical.Kayak, typical.Other}, why: "plastic and no kayak by its weight: taken for a flat-bottomed boat"},
-	{material: "fiberglass", console: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Flats}, why: "a glass boat with a console: taken for a bay boat"},
-	{material: "aluminum", shorter: unit.Feet(13.5), hull: typical.Jon, others: []string{typical.Vee}, why: "a short aluminum boat: taken for a jon"},
-	{material: "aluminum", hull: typical.Vee, others: []string{typical.Jon, typical.DeepVee}, why: "an aluminum boat: taken for a vee unless you say jon or pontoon"},
-	{material: "fiberglass", shorter: unit.Feet(16), hull: typical.Vee, others: []string{typical.Flats, typical.Bass}, why: "a short glass boat: taken for a vee"},
-	{material: "fiberglass", shorter: unit.Feet(21.5), hull: typical.Bass, others: []string{typical.Bay, typical.DeepVee}, why: "a glass boat of this length: taken for a bass boat"},
-	{material: "fiberglass", needsLength: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Bass}, why: "a glass boat of this length: taken for a bay boat"},
-	{material: "fiberglass", hull: typical.Bass, others: []string{typical.Bay, typical.Vee}, why: "a glass boat: taken for a bass boat"},
-	{material: "wood", hull: typical.Vee, others: []string{typical.Jon}, why: "a wooden boat: taken for a vee"},
-	{console: true, needsLength: true, hull: typical.Bay, others: []string{typical.DeepVee, typical.Vee}, why: "a boat with a console: taken for a bay boat"},
-	{shorter: unit.Feet(15), lighter: unit.Pounds(420), hull: typical.Kayak, others: []string{typical.Canoe, typical.Jon}, why: "so short and light: taken for a kayak"},
-	{shorter: unit.Feet(13.5), hull: typical.Jon, others: []string{typical.Vee, typical.Inflatable}, why: "a short boat: taken for a jon"},
-	{shorter: unit.Feet(18.8), hull: typical.Vee, others: []string{typical.Jon, typical.Bass}, why: "taken for a vee unless you say the kind of hull"},
-	{shorter: unit.Feet(20.5), lighter: unit.Pounds(3000), hull: typical.Vee, others: []string{typical.Bass, typical.DeepVee}, why: "taken for a vee unless you say the kind of hull"},
-	{needsLength: true, hull: typical.DeepVee, others: []string{typical.Bass, typical.Pontoon}, why: "a boat of this length: taken for a deep vee"},
-	{lighter: unit.Pounds(420), hull: typical.Kayak, others: []string{typical.Canoe, typical.Jon}, why: "so light: taken for a kayak"},
-	{lighter: unit.Pounds(2600), hull: typical.Vee, others: []string{typical.Jon, typical.Bass}, why: "taken for a vee unless you say the kind of hull"},
-	{hull: typical.Bay, others: []string{typical.Bass, typical.Pontoon}, why: "so heavy: taken for a bay boat"},
-}
-
-func (g hullGuess) matches(v View, weight unit.Mass) bool {
-	long := v.Said(BoatLength)
-	switch {
-	case g.material != "" && !(v.Said(BoatMaterial) && v.Word(BoatMaterial) == g.material):
-		return false
-	case g.shorter > 0 && !(long && v.Length(BoatLength) < g.shorter):
-		return false
-	case g.needsLength && !long:
-		return false
-	case g.console && !(v.Said(BoatConsole) && v.Yes(BoatConsole)):
-		return false
-	case g.kayakMount && !(v.Said(MountKind) && v.Word(MountKind) == "bracket" || v.Said(MountPlace) && v.Word(MountPlace) == "kayak"):
-		return false
-	case g.lighter > 0 && !(weight > 0 && weight < g.lighter):
-		return false
-	}
-	return true
-}
-
-const kindSource = "typical of the kind and length of hull, from memory"
-
-// byKind assumes a quantity from the typical table of the hull's kind, read at
-// the boat's length. The power is how the quantity grows with length outside
-// the table.
-func byKind[T ~float64](gives ID, name, why string, power float64, table func(*typical.Boat) typical.ByLength[T]) Row {
-	return Row{
-		Name: name, Gives: gives, Needs: []ID{BoatHull, BoatLength}, Source: kindSource, Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			b, ok := typical.BoatOf(v.Word(BoatHull))
-			if !ok {
-				return Guess{}, false
-			}
-			x, inside := table(b).Value(v.Length(BoatLength), power)
-			if x.Nominal == 0 {
-				return Guess{}, false
-			}
-			if !inside {
-				v.Warn("the boat is longer or shorter than the table of such hulls: a wide estimate")
-			}
-			return Guess{Value: si(x), Why: why}, true
-		},
-	}
-}
-
-// loadRows: what the boat is, what it carries, what it weighs, and what the
-// plate leaves.
-var loadRows = []Row{
+// weightRows: the loaded weight and its parts.
+var weightRows = []Row{
 	{
 		Name: "loaded weight with people added", Gives: LoadTotal, Needs: []ID{LoadSaid, PeopleMore, PeopleEach}, May: []ID{LoadAdded},
 		Formula: "{load.said} + {people.added} x {people.each} + {load.added}", Source: "sum of the parts", Basis: Said,
@@ -156,40 +54,6 @@ var loadRows = []Row{
 		Compute: func(v View) (float64, error) { return partsOf(v).Total().Kilograms(), nil },
 	},
 	{
-		Name: "hull kind by what was said", Gives: BoatHull, Said: known, Source: "from memory", Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			w := saidWeight(v)
-			bare := w == 0 && !v.Said(BoatLength) && !v.Said(BoatMaterial) // nothing is known of a boat but perhaps its mount
-			for _, g := range hullGuesses {
-				if bare && !g.kayakMount {
-					break
-				}
-				if g.matches(v, w) {
-					return Guess{Word: g.hull, Others: g.others, Why: g.why}, true
-				}
-			}
-			return Guess{}, false
-		},
-	},
-	{
-		Name: "boat length by kind and weight", Gives: BoatLength, Needs: []ID{BoatHull}, Said: known, Source: kindSource, Basis: Estimate,
-		Assume: func(v View) (Guess, bool) {
-			b, ok := typical.BoatOf(v.Word(BoatHull))
-			if !ok {
-				return Guess{}, false
-			}
-			w := saidWeight(v)
-			if w == 0 {
-				return Guess{Value: si(b.Usual), Why: "a usual length for this kind of hull"}, true
-			}
-			// The usual loaded weight of such a boat is its dry weight half as
-			// much again and 400 lb, as in saidWeight; read backwards.
-			dry := max((w-unit.Pounds(400))/1.5, w/5)
-			l := min(max(b.Dry.LengthAt(dry, 3), 0.8*b.Usual.Low), 1.2*b.Usual.High)
-			return Guess{Value: band.Of(float64(l)*0.87, float64(l), float64(l)*1.13), Why: "a usual length for this weight and kind of hull"}, true
-		},
-	},
-	{
 		Name: "dry weight by kind and length", Gives: LoadDry, Needs: []ID{BoatHull, BoatLength}, May: []ID{BoatMaterial}, Said: []ID{BoatTubes}, Source: kindSource, Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
 			b, ok := typical.BoatOf(v.Word(BoatHull))
@@ -209,8 +73,6 @@ var loadRows = []Row{
 			return Guess{Value: band.Of(g.Low*min(f, 1), g.Nominal*f, g.High*max(f, 1)), Why: "a usual hull of this kind and length"}, true
 		},
 	},
-	byKind(BoatBeam, "beam by kind and length", "a usual beam for this kind and length", 0.5, func(b *typical.Boat) typical.ByLength[unit.Length] { return b.Beam }),
-	byKind(BoatFreeboard, "freeboard by kind and length", "a usual freeboard for this kind and length", 0.5, func(b *typical.Boat) typical.ByLength[unit.Length] { return b.Freeboard }),
 	{
 		Name: "people aboard by hull kind", Gives: PeopleCount, May: []ID{BoatHull}, Source: "from memory", Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
@@ -315,63 +177,6 @@ var loadRows = []Row{
 		Said:   []ID{BatteryCount, BatteryGroup, BatteryCapacity, BatteryChemistry, BatteryVoltage, MotorVoltage},
 		Source: "weights by case size and chemistry, from memory", Basis: Estimate,
 		Assume: batteryWeightGuess,
-	},
-	{
-		// A count without a size: usual batteries, not the ones that a day's
-		// use would ask for.
-		Name: "batteries against the plate by their count", Gives: PlateBatteries, Needs: []ID{LoadBatteries}, Said: []ID{BatteryCount, BatteryGroup, BatteryCapacity, BatteryReserve},
-		When: func(v View) bool {
-			return v.Said(BatteryCount) && !v.Said(BatteryGroup) && !v.Said(BatteryCapacity) && !v.Said(BatteryReserve)
-		},
-		Formula: "{load.batteries}", Source: "usual batteries by count, from memory", Basis: Estimate,
-		Compute: func(v View) (float64, error) { return v.Of(LoadBatteries), nil },
-	},
-	{
-		Name: "batteries against the plate", Gives: PlateBatteries, Needs: []ID{BankWeight},
-		Formula: "{bank.weight}", Source: "the bank as chosen or said", Basis: Estimate,
-		Compute: func(v View) (float64, error) { return v.Of(BankWeight), nil },
-	},
-	{
-		Name: "batteries against the plate, before the choice", Gives: PlateBatteries, Needs: []ID{LoadBatteries},
-		Formula: "{load.batteries}", Source: "estimate before the bank is chosen", Basis: Estimate,
-		Compute: func(v View) (float64, error) { return v.Of(LoadBatteries), nil },
-	},
-	{
-		Name: "fuel in portable tanks", Gives: PlateFuel, Needs: []ID{LoadFuel}, May: []ID{BoatHull},
-		Formula: "{load.fuel} where the tank is portable", Source: "33 CFR 183.35, 183.75: full fixed tanks belong to the boat's weight", Basis: Regulation,
-		Compute: func(v View) (float64, error) {
-			if b, ok := typical.BoatOf(v.Word(BoatHull)); ok && !b.PortableFuel {
-				return 0, nil
-			}
-			return v.Of(LoadFuel), nil
-		},
-	},
-	{
-		Name: "weight that the plate counts", Gives: PlateAboard, Needs: []ID{LoadPeople, LoadGear, LoadEngine, PlateFuel, LoadMotor, PlateBatteries}, May: []ID{LoadAdded},
-		Formula: "{load.people} + {load.gear} + {load.engine} + {plate.fuel} + {plate.batteries} + {load.motor} + {load.added}",
-		Source:  "33 CFR 183.25: persons, motors and gear", Basis: Regulation,
-		Compute: func(v View) (float64, error) {
-			p := load.Parts{People: v.Mass(LoadPeople), Gear: v.Mass(LoadGear), Engine: v.Mass(LoadEngine), Fuel: v.Mass(PlateFuel),
-				Batteries: v.Mass(PlateBatteries), Motor: v.Mass(LoadMotor)}
-			return p.Aboard().Kilograms() + v.Of(LoadAdded), nil
-		},
-	},
-	{
-		Name: "left under the plate", Gives: LoadMargin, Needs: []ID{LoadPlate, PlateAboard}, May: []ID{BoatHull, BoatLength},
-		Formula: "{load.plate} - ({plate.aboard})", Source: "33 CFR 183.35 and 183.25: the hull is not counted", Basis: Regulation,
-		Compute: func(v View) (float64, error) {
-			warnPlate(v)
-			return v.Of(LoadPlate) - v.Of(PlateAboard), nil
-		},
-	},
-	{
-		Name: "people that the plate leaves room for", Gives: PeopleMost, Needs: []ID{LoadPlate, LoadEngine, PlateFuel, LoadMotor, PlateBatteries, LoadGear},
-		Formula: "({load.plate} - {load.engine} - {plate.fuel} - {plate.batteries} - {load.motor} - {load.gear} + 32 lb) / 141 lb",
-		Source:  "33 CFR 183.41(b), one half up; motor, batteries and gear taken off first", Basis: Regulation,
-		Compute: func(v View) (float64, error) {
-			left := v.Mass(LoadPlate) - v.Mass(LoadEngine) - v.Mass(PlateFuel) - v.Mass(PlateBatteries) - v.Mass(LoadMotor) - v.Mass(LoadGear)
-			return float64(load.Persons(left)), nil
-		},
 	},
 }
 
@@ -503,16 +308,4 @@ func batteryCountGuess(v View) band.Band[float64] {
 		return band.Of(1.0, 2, 3)
 	}
 	return band.Of(1.0, 1, 2)
-}
-
-// warnPlate says where the plate is not the regulation's.
-func warnPlate(v View) {
-	switch v.Word(BoatHull) {
-	case typical.Pontoon, typical.Canoe, typical.Kayak, typical.Inflatable, typical.Sailboat:
-		v.Warn("the federal capacity rule does not cover this kind of boat: its plate is the builder's own")
-		return
-	}
-	if v.Has(BoatLength) && v.Length(BoatLength) >= unit.Feet(20) {
-		v.Warn("the federal capacity rule ends at 20 ft: the plate of a longer boat is the builder's own")
-	}
 }

@@ -191,6 +191,12 @@ var motorRows = []Row{
 	},
 
 	{
+		Name: "currents said", Gives: MotorCurrent, Needs: []ID{MotorAmps, MotorCount},
+		When:    func(v View) bool { return v.Of(MotorCount) > 1 },
+		Formula: "{motor.amps} x {motor.count}", Source: "as said", Basis: Said,
+		Compute: func(v View) (float64, error) { return v.Of(MotorAmps) * v.Of(MotorCount), nil },
+	},
+	{
 		Name: "current said", Gives: MotorCurrent, Needs: []ID{MotorAmps},
 		Formula: "{motor.amps}", Source: "as said", Basis: Said,
 		Compute: func(v View) (float64, error) { return v.Of(MotorAmps), nil },
@@ -409,7 +415,7 @@ var motorRows = []Row{
 	},
 	{
 		Name: "top speed", Gives: SpeedTop, Needs: append([]ID{RatedThrust, MotorFreeSpeed}, hullNeeds...), May: []ID{BoatHull},
-		Formula: "where {motor.rating} x (1 - speed / {motor.free-speed}) meets the hull's drag, there {=drag}: {hull.drag-factor} x (friction {=friction} + waves {=waves} + transom {=transom}) + leg {=leg}",
+		Formula: "where {motor.rating} x (1 - {speed.top} / {motor.free-speed}) = " + dragParts,
 		Term:    dragTerm(SpeedTop),
 		Source:  sourceBalance, Basis: Model,
 		Compute: topSpeed,
@@ -433,7 +439,8 @@ var motorRows = []Row{
 	},
 	{
 		Name: "wind held at full throttle", Gives: HoldWind, Needs: append(holdNeeds, hullNeeds...), May: []ID{CurrentSpeed, ChopForce},
-		Formula: "wind where {motor.rating}, running free at {motor.free-speed}, meets hull drag and the gusts on {wind.drag-area}",
+		Formula: "wind where {motor.rating} x (1 - way / {motor.free-speed}), there {=left} at a way of {=way}, meets the gusts on {wind.drag-area}, {=push} + {=allowance}, and hull drag, {=drag}",
+		Term:    holdTerm(HoldWind, func(View) float64 { return 1 }),
 		Source:  sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) { return holdWind(v, 1) },
 	},
@@ -447,7 +454,8 @@ var motorRows = []Row{
 	constant("half thrust all day", HoldShare, typical.LongRun, "what can be asked of motor and batteries for hours", typical.CommonPractice),
 	{
 		Name: "wind held all day", Gives: HoldWindDay, Needs: append(append([]ID{HoldShare}, holdNeeds...), hullNeeds...), May: []ID{CurrentSpeed, ChopForce},
-		Formula: "wind where {hold.share} of {motor.rating}, running free at {motor.free-speed}, meets hull drag and the gusts on {wind.drag-area}",
+		Formula: "wind where {hold.share} of {motor.rating}, running free at {motor.free-speed} x square root of {hold.share}, there {=left} at a way of {=way}, meets the gusts on {wind.drag-area}, {=push} + {=allowance}, and hull drag, {=drag}",
+		Term:    holdTerm(HoldWindDay, func(v View) float64 { return v.Of(HoldShare) }),
 		Source:  sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) { return holdWind(v, v.Of(HoldShare)) },
 	},
@@ -584,10 +592,18 @@ func classAt(v View, volts unit.Voltage, need unit.Force) unit.Force {
 	return at[len(at)-1].Rating
 }
 
+// startNear is where a search for a speed may start, with what the cell leaves off.
+func startNear(v View, less float64) prop.Near {
+	if v.Near() <= 0 {
+		return prop.Near{}
+	}
+	return prop.Near{Speed: unit.Speed(v.Near() + less), Rough: v.AtBandEnd()}
+}
+
 // speedAt is the speed in still water at a share of full thrust.
 func speedAt(v View, share float64) (float64, error) {
 	drag := dragCurve(v)
-	u := prop.TopSpeed(v.Force(RatedThrust), share, v.Speed(MotorFreeSpeed), unit.Speed(v.Near()), drag.at)
+	u := prop.TopSpeed(v.Force(RatedThrust), share, v.Speed(MotorFreeSpeed), startNear(v, 0), drag.at)
 	return u.MetresPerSecond(), nil
 }
 
@@ -606,11 +622,7 @@ func topSpeed(v View) (float64, error) {
 // holdCurrent is the current held with a steady push on the boat besides.
 func holdCurrent(v View, push unit.Force, margin float64) (float64, error) {
 	rating, free, drag := v.Force(RatedThrust), v.Speed(MotorFreeSpeed), dragCurve(v)
-	near := unit.Speed(0)
-	if v.Near() > 0 {
-		near = unit.Speed(v.Near() + margin)
-	}
-	u := prop.Crossing(0, free, near, func(u unit.Speed) unit.Force {
+	u := prop.Crossing(0, free, startNear(v, margin), func(u unit.Speed) unit.Force {
 		return prop.Available(rating, u, free) - drag.at(u) - push
 	})
 	if held := u.MetresPerSecond() - margin; held > 0 {
@@ -623,25 +635,73 @@ func holdCurrent(v View, push unit.Force, margin float64) (float64, error) {
 // highestWind bounds the search for the wind that a motor holds: a storm.
 const highestWind unit.Speed = 30
 
+// A holding is what a boat that holds against a wind is reckoned from: the
+// balance of ThrustBalance, without its reserve.
+type holding struct {
+	rating       unit.Force
+	share        float64
+	free, margin unit.Speed // margin: current and way to keep control
+	drift, aloft unit.Speed // shares of the forecast wind
+	area         unit.Area
+	gust, yaw    float64
+	chop         unit.Force
+	drag         curve
+}
+
+func holdingOf(v View, share float64) holding {
+	return holding{
+		rating: v.Force(RatedThrust), share: share, free: v.Speed(MotorFreeSpeed),
+		margin: v.Speed(CurrentSpeed) + v.Speed(ThrustMargin), drift: v.Speed(WindDriftShare), aloft: v.Speed(WindHeightFactor),
+		area: v.Area(WindDragArea), gust: v.Of(WindGustFactor), yaw: v.Of(WindYaw), chop: v.Force(ChopForce), drag: dragCurve(v),
+	}
+}
+
+func (h *holding) way(w unit.Speed) unit.Speed { return h.margin + h.drift*w }
+
+func (h *holding) left(w unit.Speed) unit.Force {
+	return prop.PartAvailable(h.rating, h.share, h.way(w), h.free)
+}
+
+func (h *holding) push(w unit.Speed) unit.Force { return wind.Force(w*h.aloft, h.area) }
+
+func (h *holding) allowance(push unit.Force) unit.Force {
+	return prop.Pull(0, wind.GustAllowance(push, h.gust), wind.YawAllowance(push, h.yaw), h.chop)
+}
+
+// surplus is the thrust that is left over in a forecast wind.
+func (h *holding) surplus(w unit.Speed) unit.Force {
+	push := h.push(w)
+	return h.left(w) - push - h.allowance(push) - h.drag.at(h.way(w))
+}
+
+// holdTerm gives the parts of the balance at the wind that a cell holds.
+func holdTerm(held ID, share func(View) float64) func(v View, name string) (float64, unit.Form) {
+	return func(v View, name string) (float64, unit.Form) {
+		h, w := holdingOf(v, share(v)), v.Speed(held)
+		switch name {
+		case "way":
+			return h.way(w).MetresPerSecond(), unit.Pace
+		case "left":
+			return h.left(w).Newtons(), unit.Thrust
+		case "push":
+			return h.push(w).Newtons(), unit.Thrust
+		case "allowance":
+			return h.allowance(h.push(w)).Newtons(), unit.Thrust
+		}
+		return h.drag.at(h.way(w)).Newtons(), unit.Thrust
+	}
+}
+
 // holdWind is the forecast wind whose gusts a share of full thrust holds, in the
-// current and the waves that were said: the balance of ThrustBalance, without
-// its reserve, solved for the wind.
+// current and the waves that were said.
 func holdWind(v View, share float64) (float64, error) {
-	rating, free, drag := v.Force(RatedThrust), v.Speed(MotorFreeSpeed), dragCurve(v)
-	base, drift := unit.Speed(v.Of(CurrentSpeed)+v.Of(ThrustMargin)), unit.Speed(v.Of(WindDriftShare))
-	aloft, area, chop := unit.Speed(v.Of(WindHeightFactor)), v.Area(WindDragArea), v.Force(ChopForce)
-	gust, yaw := v.Of(WindGustFactor), v.Of(WindYaw)
-	w := prop.Crossing(0, highestWind, unit.Speed(v.Near()), func(w unit.Speed) unit.Force {
-		way := base + drift*w
-		push := wind.Force(w*aloft, area)
-		pull := prop.Pull(push, wind.GustAllowance(push, gust), wind.YawAllowance(push, yaw), chop)
-		return prop.PartAvailable(rating, share, way, free) - drag.at(way) - pull
-	})
+	h := holdingOf(v, share)
+	w := prop.Crossing(0, highestWind, startNear(v, 0), h.surplus)
 	switch mph := w.MilesPerHour(); {
 	case w <= 0:
 		v.Warn("the current alone takes all of this thrust: no wind is held")
 	case mph > 25:
-		v.Warn("above some 25 mph waves decide, not thrust: take this as thrust to spare, not as leave to go out")
+		v.Warn("above some 25 mph (11 m/s) waves decide, not thrust: take this as thrust to spare, not as leave to go out")
 	}
 	return w.MetresPerSecond(), nil
 }

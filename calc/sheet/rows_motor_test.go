@@ -66,6 +66,7 @@ func TestCurrentAtFullThrottle(t *testing.T) {
 		{"between classes", []Given{lbf(MotorThrust, 35)}, 34},
 		{"as said", []Given{lbf(MotorThrust, 55), num(MotorAmps, 43)}, 43},
 		{"two of 55 lb", []Given{lbf(MotorThrust, 55), num(MotorCount, 2)}, 100},
+		{"two as said", []Given{num(MotorAmps, 43), num(MotorCount, 2)}, 86},
 		{"24 V alone", []Given{num(MotorVoltage, 24)}, 56},
 		{"nothing", nil, 50},
 	} {

@@ -11,7 +11,7 @@ import (
 // were said was sized for a long life and old age, and its run time is those hours.
 var depthRows = []Row{
 	{Name: "share used of a bank for the hours said", Gives: RunDepth, Needs: []ID{BatteryLongDepth, BatteryAgeing}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice,
-		When:    func(v View) bool { return !v.Has(BatteryCapacity) && hoursSaid(v) },
+		When:    func(v View) bool { return noBattery(v) && hoursSaid(v) },
 		Formula: "{battery.depth-long-life} for a long life x {battery.ageing} when old",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryLongDepth) * v.Of(BatteryAgeing), nil }},
 	{Name: "share used of given batteries", Gives: RunDepth, Needs: []ID{BatteryLimitDepth}, Source: bankPractice, Basis: Practice,

@@ -28,7 +28,7 @@ var (
 	TrimBowWeight   = inner("trim.bow-weight", unit.Weight, "Weight that stays in the bow")
 	TrimLever       = inner("trim.lever", unit.LongLength, "Bow weight ahead of the middle")
 	TrimArea        = inner("trim.waterplane-area", unit.BroadArea, "Area at the waterline")
-	TrimInertia     = inner("trim.second-moment", unit.Factor, "Second moment of the area at the waterline, m4")
+	TrimInertia     = inner("trim.second-moment", unit.AreaMoment, "Second moment of the area at the waterline")
 	TrimFreeboard   = inner("trim.freeboard", unit.DeckLength, "Freeboard left at the bow's end")
 	leverShare      = 0.5 // of the waterline length: the mount overhangs its end about as much as the centre of flotation lies aft of amidships (from memory)
 	typicalShaftLen = inchLadder(typical.ShaftLengths)
@@ -239,12 +239,12 @@ var shaftRows = []Row{
 	},
 	{
 		Name: "second moment at the waterline", Gives: TrimInertia, Needs: []ID{TrimArea, HullCount, HullWaterline, HullBeam, HullWaterplane},
-		Formula: "{trim.waterplane-area} x {hull.waterline}^2 / (12 x (3 - 2 x {hull.waterplane}))", Source: "integral over half-breadths (1 - x^n), own derivation", Basis: Model,
+		Formula: "{trim.waterplane-area} x ({hull.waterline})^2 / (12 x (3 - 2 x {hull.waterplane}))", Source: "integral over half-breadths (1 - x^n), own derivation", Basis: Model,
 		Compute: func(v View) (float64, error) { return waterplane(v).Inertia(), nil },
 	},
 	{
 		Name: "bow sinkage", Gives: TrimBowSink, Needs: []ID{TrimBowWeight, TrimLever, TrimArea, TrimInertia, HullCount, HullWaterline, HullBeam, HullWaterplane, WaterRho},
-		Formula: "{trim.bow-weight} / ({water.density} x {trim.waterplane-area}) + {trim.bow-weight} x {trim.lever}^2 / ({water.density} x {trim.second-moment} m4)",
+		Formula: "{trim.bow-weight} / ({water.density} x {trim.waterplane-area}) + {trim.bow-weight} x ({trim.lever})^2 / ({water.density} x {trim.second-moment})",
 		Source:  "hydrostatics: parallel sinkage and trim", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := waterplane(v).EndSinkage(v.Mass(TrimBowWeight), unit.Density(v.Of(WaterRho)), v.Length(TrimLever))

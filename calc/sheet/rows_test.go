@@ -108,7 +108,7 @@ func TestFormulasNameDeclaredCells(t *testing.T) {
 			switch {
 			case !ok:
 				t.Errorf("row %q: formula names %q, which is no cell", r.Name, name)
-			case !declared(r, id):
+			case !declared(r, id) && id != r.Gives: // a search shows the balance that it found
 				t.Errorf("row %q: formula shows %s, which the row does not declare", r.Name, name)
 			}
 			return ""

@@ -30,6 +30,10 @@ var (
 	ChopReflected    = inner("chop.reflected", unit.Factor, "Share of the waves thrown back")
 	ChopForce        = inner("chop.force", unit.Thrust, "Push of the waves")
 	WindAllowance    = inner("wind.allowance", unit.Thrust, "Gusts, swinging and waves together")
+	// WindBroadside is what a boat that has swung right across the wind takes:
+	// no trolling motor is chosen for it.
+	WindSide      = inner("wind.side-coefficient", unit.Factor, "Wind coefficient, from the side")
+	WindBroadside = inner("wind.broadside", unit.Thrust, "Push of the steady wind from the side")
 	// WindUpper is the anchor load for a boat of this length in 15 knots,
 	// brought to this wind: no steady force can exceed it.
 	WindUpper = inner("wind.upper-bound", unit.Thrust, "Anchor load in this wind, an upper bound")
@@ -224,6 +228,16 @@ var windRows = []Row{
 		Formula: "{wind.speed} x {wind.drift-share}",
 		Source:  typical.FromMemory, Basis: Model,
 		Compute: func(v View) (float64, error) { return v.Of(WindSpeed) * v.Of(WindDriftShare), nil },
+	},
+	constant("wind coefficient from the side", WindSide, typical.WindSide, "speed boat, between tender and fishing vessel", "Blendermann 1994"),
+	{
+		Name: "push of the wind from the side", Gives: WindBroadside,
+		Needs:   []ID{WindPressure, WindSide, WindLateral, WindPeople, WindTop},
+		Formula: "{wind.pressure} x ({wind.side-coefficient} x {wind.lateral-area} + {wind.people-area} + {wind.top-area})",
+		Source:  "Blendermann 1994; areas from memory", Basis: Model,
+		Compute: func(v View) (float64, error) {
+			return v.Of(WindPressure) * (v.Of(WindSide)*v.Of(WindLateral) + v.Of(WindPeople) + v.Of(WindTop)), nil
+		},
 	},
 	{
 		Name: "anchor load", Gives: WindUpper,

@@ -137,6 +137,24 @@ func TestYawBandAgainstBlendermann(t *testing.T) {
 	}
 }
 
+// Blendermann's speed boat abeam: the coefficient on the lateral area, and the
+// people besides, who are as broad from the side.
+func TestBroadside(t *testing.T) {
+	boat, err := wind.VesselNamed("speed boat")
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := solved(append([]ID{WindBroadside}, windCells...), txt(BoatHull, "bass"), ftIn(BoatLength, 18, 0), num(WindSpeed, 7))
+	_, hull := boat.Loads(unit.Speed(s.Value(WindAboard)), wind.Degrees(90), unit.Area(s.Value(WindFrontal)), unit.Area(s.Value(WindLateral)))
+	want := float64(hull + wind.Force(unit.Speed(s.Value(WindAboard)), unit.Area(s.Value(WindPeople)+s.Value(WindTop))))
+	if got := s.Value(WindBroadside); math.Abs(got-want) > 1e-9*want {
+		t.Errorf("%g N from the side, Blendermann gives %g N", got, want)
+	}
+	if !(s.Value(WindBroadside) > 1.3*s.Value(WindForce)) {
+		t.Errorf("%g N from the side, %g N on the bow", s.Value(WindBroadside), s.Value(WindForce))
+	}
+}
+
 // The whole pull of the wind never comes up to the anchor load of ABYC H-40, in
 // which surge is counted.
 func TestWindBelowTheAnchorLoad(t *testing.T) {

@@ -139,6 +139,9 @@ func distanceRow(gives ID, l wire.Leaving, name, formula, source string, basis B
 // chooseBreaker takes the next rating up and says how it stands to the wire that
 // was said; a wire still to be chosen is chosen to suit it.
 func chooseBreaker(v View) (float64, error) {
+	if v.Of(MotorCurrent) <= 0 {
+		return 0, &RangeError{Cell: MotorCurrent, Value: v.Of(MotorCurrent), Text: "a motor draws some current"}
+	}
 	rating, ok := v.Ladder(BreakerRating, Ladder(typical.Breakers)).Next(v.Of(BreakerFloor))
 	if !ok {
 		return 0, &RangeError{Cell: MotorCurrent, Value: v.Of(MotorCurrent), Text: "more than the largest breaker in the series allows: a higher voltage needs less current"}

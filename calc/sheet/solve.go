@@ -239,6 +239,8 @@ func (w *walk) try(r *Row, blocked *bool) bool {
 	if w.rec != nil {
 		w.rec.notes = nil
 		v.warnings = &w.rec.notes
+	} else if w.base != nil {
+		v.near = w.base.vals[r.Gives]
 	}
 	if r.When != nil && !r.When(v) {
 		return false
@@ -372,7 +374,7 @@ type View struct {
 	row      *Row
 	warnings *[]string // nil while bands and what-ifs are worked out
 	bandEnd  bool      // the values are those of an end of a band
-	near     float64   // at the end of a band, the nominal value of the row's cell
+	near     float64   // in a what-if and at the end of a band, the value that the row's cell had
 }
 
 // Has reports whether an optional cell is known.
@@ -434,7 +436,7 @@ func (v View) Noting() bool { return v.warnings != nil }
 func (v View) AtBandEnd() bool { return v.bandEnd }
 
 // Near is a value close to the one sought, from which a search may start: at an
-// end of a band the nominal value; otherwise 0.
+// end of a band and in a what-if, what the cell was in the solution. 0 is none.
 func (v View) Near() float64 { return v.near }
 
 // Warn adds a sentence to the step: what widened the band, what to mind.

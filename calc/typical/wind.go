@@ -124,6 +124,10 @@ func WindageOf(kind string) *Windage {
 	return &Windages[len(Windages)-1]
 }
 
+// WindSide is the coefficient of a wind abeam on the lateral area: Blendermann
+// (1994) has 0.85 for a tender, 0.90 for a speed boat, 0.95 for a fishing vessel.
+var WindSide = b3(0.85, 0.90, 0.95)
+
 // Drag areas of one person. Hoerner's standing and sitting man (from memory) are
 // the nominal values.
 var (

@@ -54,6 +54,7 @@ const (
 	Ohm
 	Pascal
 	BroadArea          // ft2 / m2: wetted surface, waterplane
+	AreaMoment         // ft4 / m4: second moment of a waterplane
 	WaterDensity       // lb/ft3 / kg/m3
 	FuelDensity        // lb/gal / kg/L
 	KinematicViscosity // m2/s
@@ -97,6 +98,8 @@ func (f Form) SIUnit() string {
 		return "ohm"
 	case Pascal:
 		return "Pa"
+	case AreaMoment:
+		return "m4"
 	case WaterDensity, FuelDensity:
 		return "kg/m3"
 	case KinematicViscosity:
@@ -218,6 +221,11 @@ func Split(si float64, f Form, s System) (number, unit string) {
 			return Number(Area(si).SquareFeet(), 1), "ft2"
 		}
 		return Number(si, 2), "m2"
+	case AreaMoment:
+		if us {
+			return Significant(si/(SquareMetresPerFoot2*SquareMetresPerFoot2), 3), "ft4"
+		}
+		return Significant(si, 3), "m4"
 	case WaterDensity:
 		if us {
 			return Number(Density(si).PoundsPerCubicFoot(), 1), "lb/ft3"

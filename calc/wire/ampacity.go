@@ -107,12 +107,12 @@ func Rating(insulation unit.Temperature) (unit.Temperature, error) {
 // 4/0. A gauge that Table 5 leaves out (5 AWG) takes the value of the next
 // thinner one, an insulation rating between two columns that of the cooler one.
 // In an engine space the value is multiplied by the factor of note 1; nothing is
-// rounded. A gauge or an insulation outside the table is refused with a
-// *band.OutsideError.
+// rounded. A gauge outside the table is refused with a *GaugeError, an insulation
+// outside it with a *band.OutsideError.
 //
 // Source: 33 CFR 183.425 Table 5 and its note 1.
 func Ampacity(g unit.Gauge, insulation unit.Temperature, p Place) (unit.Current, error) {
-	if err := band.Within("wire gauge", "AWG", float64(g), float64(Gauge4x0), 18); err != nil {
+	if err := within(g, Gauge4x0, 18); err != nil {
 		return 0, err
 	}
 	c, err := column(insulation)

@@ -4,7 +4,6 @@ import (
 	"math"
 	"strconv"
 
-	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/unit"
 )
 
@@ -19,9 +18,11 @@ const (
 // Diameter of a solid round conductor, 36 AWG to 4/0:
 // d = 0.005 in x 92^((36-n)/39), 4/0 counted as n = -3.
 //
+// Any other is refused with a *GaugeError.
+//
 // Source: ASTM B258.
 func Diameter(g unit.Gauge) (unit.Length, error) {
-	if err := band.Within("wire gauge", "AWG", float64(g), -3, 36); err != nil {
+	if err := within(g, Gauge4x0, 36); err != nil {
 		return 0, err
 	}
 	return unit.Inches(0.005 * math.Pow(92, float64(36-g.Number())/39)), nil
@@ -32,7 +33,7 @@ func Diameter(g unit.Gauge) (unit.Length, error) {
 // copper. Range and source as for Diameter. Cable to the SAE standard has about a
 // tenth less copper than the gauge of the same number.
 func Area(g unit.Gauge) (unit.Area, error) {
-	if err := band.Within("wire gauge", "AWG", float64(g), -3, 36); err != nil {
+	if err := within(g, Gauge4x0, 36); err != nil {
 		return 0, err
 	}
 	return areas[g-Gauge4x0], nil
@@ -48,6 +49,20 @@ var areas = func() (a [40]unit.Area) {
 	}
 	return a
 }()
+
+// A GaugeError says that a gauge lies outside a table.
+type GaugeError struct{ Gauge, Thickest, Thinnest unit.Gauge }
+
+func (e *GaugeError) Error() string {
+	return Name(e.Gauge) + " is outside the table, " + Name(e.Thickest) + " to " + Name(e.Thinnest) + ": give a size in it"
+}
+
+func within(g, thickest, thinnest unit.Gauge) error {
+	if g < thickest || g > thinnest {
+		return &GaugeError{g, thickest, thinnest}
+	}
+	return nil
+}
 
 // Name is how a gauge is written: 6 AWG, 2/0 AWG.
 func Name(g unit.Gauge) string {

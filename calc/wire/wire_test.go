@@ -93,14 +93,18 @@ func TestOffTheTable(t *testing.T) {
 	if five != six {
 		t.Errorf("5 AWG: %g A, want the %g A of 6 AWG", five.Amperes(), six.Amperes())
 	}
-	var out *band.OutsideError
-	for _, c := range []struct {
-		g unit.Gauge
-		t unit.Temperature
-	}{{20, 105}, {-4, 105}, {6, 50}} {
-		if _, err := wire.Ampacity(c.g, c.t, wire.Open); !errors.As(err, &out) {
-			t.Errorf("gauge %d at %g C: %v, want a *band.OutsideError", c.g, c.t.Celsius(), err)
+	var off *wire.GaugeError
+	for _, g := range []unit.Gauge{20, -4} {
+		if _, err := wire.Ampacity(g, 105, wire.Open); !errors.As(err, &off) {
+			t.Errorf("%s: %v, want a *wire.GaugeError", wire.Name(g), err)
 		}
+	}
+	if _, err := wire.Area(40); !errors.As(err, &off) || err.Error() != "40 AWG is outside the table, 4/0 AWG to 36 AWG: give a size in it" {
+		t.Errorf("40 AWG: %v", err)
+	}
+	var out *band.OutsideError
+	if _, err := wire.Ampacity(6, 50, wire.Open); !errors.As(err, &out) {
+		t.Errorf("insulation of 50 C: %v, want a *band.OutsideError", err)
 	}
 }
 

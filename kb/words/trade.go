@@ -4,16 +4,16 @@ package words
 // a rule or a note names it.
 var trade = []Entry{
 	// Hulls.
-	{"jon", Hull, []string{"john", "jon boat", "john boat", "jonboat", "johnboat", "flat bottom", "flatbottom", "flat bottomed", "flat bottom boat", "jon hull", "duck boat", "sled boat"}},
-	{"vee", Hull, []string{"v hull", "vee hull", "v bottom", "vee bottom", "semi v", "semi vee", "mod v", "mod vee", "modified v", "modified vee", "modv", "semiv", "shallow v", "multi species", "multispecies", "multi species boat", "utility v"}},
-	{"deep-vee", Hull, []string{"deep v", "deep vee", "deepv", "deep v hull", "deep vee hull", "walleye boat"}},
+	{"jon", Hull, []string{"john", "jon boat", "john boat", "jonboat", "johnboat", "flat bottom", "flatbottom", "flat bottomed", "flat bottom boat", "jon hull"}},
+	{"vee", Hull, []string{"v hull", "vee hull", "v bottom", "vee bottom", "semi v", "semi vee", "mod v", "mod vee", "modified v", "modified vee", "modv", "semiv", "shallow v", "utility v"}},
+	{"deep-vee", Hull, []string{"deep v", "deep vee", "deepv", "deep v hull", "deep vee hull"}},
 	{"bass boat", Hull, []string{"bass rig", "bassboat", "bass rocket", "bass hull"}},
 	{"bass buggy", Hull, []string{"bass raider", "mini bass boat", "bass tender"}},
 	{"bay boat", Hull, []string{"bayboat", "bay rig", "bay hull"}},
 	{"flats boat", Hull, []string{"flats skiff", "poling skiff", "flat skiff", "technical skiff", "flats rig", "flatsboat", "micro skiff", "microskiff"}},
 	{"pontoon", Hull, []string{"toon", "tritoon", "tri toon", "triple toon", "pontoon boat", "party barge", "toon boat", "bentoon", "pontune", "pontoon barge"}},
 	{"canoe", Hull, []string{"canoo", "square stern canoe", "square back canoe"}},
-	{"kayak", Hull, []string{"yak", "sit on top", "sit inside", "sit in kayak", "fishing kayak", "sit on top yak", "sit on top kayak", "sot kayak", "kyak", "kayac"}},
+	{"kayak", Hull, []string{"yak", "sea kayak", "ocean kayak", "touring kayak", "rec kayak", "recreational kayak", "pedal kayak", "sit on top", "sit inside", "sit in kayak", "fishing kayak", "sit on top yak", "sit on top kayak", "sot kayak", "kyak", "kayac"}},
 	{"inflatable", Hull, []string{"rubber boat", "rubber dinghy", "rubber raft", "inflatable boat", "inflatable dinghy", "blow up boat", "rib", "inflatible", "raft", "air floor boat"}},
 	{"sailboat", Hull, []string{"sail boat", "sailing boat", "sloop", "keelboat", "keel boat", "yawl", "daysailer", "day sailer", "sailing yacht"}},
 	{"other hull", Hull, []string{"rowboat", "row boat", "rowing boat", "deck boat", "deckboat", "houseboat", "house boat", "drift boat", "driftboat", "catamaran", "cat boat", "paddle board", "paddleboard", "runabout", "cuddy", "cuddy cabin", "bowrider", "bow rider", "ski boat", "dinghy", "punt"}},
@@ -51,7 +51,7 @@ var trade = []Entry{
 	{"amp hour", Part, []string{"amp hours", "ah", "amphours", "amphrs", "amp hrs"}},
 
 	// Motor, its parts and its wiring.
-	{"trolling motor", Part, []string{"trollin motor", "trollin moter", "trolling moter", "troller", "electric motor", "tm", "trollingmotor", "trolling mtr", "e motor", "bow motor", "electric trolling motor", "electric outboard"}},
+	{"trolling motor", Part, []string{"trollin motor", "trollin moter", "trolling moter", "troller", "electric motor", "tm", "trollingmotor", "trolling mtr", "e motor", "electric trolling motor", "electric outboard"}},
 	{"electric", Control, nil},
 	{"motor", Part, []string{"moter", "motors", "mtr"}},
 	{"outboard", Part, []string{"engine", "kicker", "big motor", "gas motor", "main motor", "main engine", "gas engine", "gasser", "outbord", "big engine", "outboard motor", "inboard", "sterndrive", "i o", "the big one", "powerhead", "gas outboard"}},
@@ -74,7 +74,7 @@ var trade = []Entry{
 	{"transducer", Part, []string{"ducer", "transducers", "xducer"}},
 
 	// Mounts.
-	{"bow mount", Mount, []string{"bowmount", "front mount", "bow mounted", "bow mt", "front mounted"}},
+	{"bow mount", Mount, []string{"bow motor", "bowmount", "front mount", "bow mounted", "bow mt", "front mounted"}},
 	{"transom mount", Mount, []string{"stern mount", "back mount", "transom mounted", "transommount", "rear mount", "stern mounted"}},
 	{"clamp", Mount, []string{"clamp on", "clampon", "screw clamp", "clamps on", "transom clamp", "clamp mount", "clamped"}},
 	{"folding arm", Mount, []string{"scissor mount", "scissor", "folding arm mount", "scissor arm", "scissors mount", "cable deploy", "bow arm"}},

@@ -1,6 +1,9 @@
 package meaning
 
 import (
+	"strconv"
+	"strings"
+
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/read"
 )
@@ -25,6 +28,31 @@ func saysReserve(l *line, m int) bool {
 
 // caseSizes are the usual sizes that a number alone may name.
 var caseSizes = map[float64]bool{22: true, 24: true, 27: true, 30: true, 31: true, 34: true, 49: true, 65: true, 78: true}
+
+// groupName is the case size as the trade writes it: "27", "24M", "GC2".
+func groupName(me *read.Measure) string {
+	s := strings.ToUpper(me.Said)
+	for i := 0; i < len(s); i++ {
+		if s[i] < '0' || s[i] > '9' {
+			continue
+		}
+		from := i
+		if i >= 2 && s[i-2:i] == "GC" {
+			from = i - 2
+		}
+		for i < len(s) && s[i] >= '0' && s[i] <= '9' {
+			i++
+		}
+		if i < len(s) && (s[i] == 'M' || s[i] == 'D' || s[i] == 'F' || s[i] == 'R' || s[i] == 'H') && (i+1 == len(s) || s[i+1] < 'A') {
+			i++
+		}
+		return s[from:i]
+	}
+	if me.Value != nil {
+		return strconv.FormatFloat(*me.Value, 'g', 4, 64)
+	}
+	return s
+}
 
 // caseSize accepts "pair of 31 agms", "two 27s", "a 31 deep cycle".
 func caseSize(l *line, m int) bool {
@@ -61,11 +89,10 @@ func countsBatteries(l *line, m int) bool {
 		case t.id == idGroup || t.id == idAmpHour:
 			return true
 		case t.measure >= 0:
-			k := l.r.Measures[t.measure].Kind
-			if k == read.Voltage || k == read.Number && caseSize(l, t.measure) {
+			if l.r.Measures[t.measure].Kind == read.Voltage {
 				continue
 			}
-			return false
+			return l.r.Measures[t.measure].Kind == read.Number && caseSize(l, t.measure)
 		case t.filler || t.text == "x" || t.id < 0:
 			continue
 		case t.id == words.Of("dual purpose") || t.id == words.Of("cranking battery"):

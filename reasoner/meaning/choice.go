@@ -221,7 +221,7 @@ func (l *line) asksFor(i int) bool {
 		return true
 	case (l.text(s) == "do" || l.text(s) == "does") && (l.id(s+2) == words.Of("must") || l.id(s+1) == idMe || l.text(s+1) == "you"):
 		return true
-	case (l.text(s) == "is" || l.text(s) == "are") && i-s <= 2:
+	case i-s <= 2:
 		return true
 	case (l.text(s) == "whats" || l.text(s) == "what") && (l.text(s+1) == "is" || l.text(s+1) == "are" || l.text(s+1) == "does" || l.text(s+1) == "a" || l.text(s+1) == "an" || l.text(s+1) == "the" || i == s+1) && i-s <= 4:
 		return !l.hasMeasureNear(i)
@@ -414,6 +414,7 @@ func (l *line) comparisons() {
 				t.id == words.Of("bigger") && strings.ContainsAny(t.text, "ui") && comparedTo[t.text] {
 				l.used[m] = true
 				l.reason[m] = "only compared with"
+				l.compareBefore(m, k)
 				l.compare = append(l.compare, me.Said)
 				break
 			}
@@ -421,6 +422,23 @@ func (l *line) comparisons() {
 				break
 			}
 		}
+	}
+}
+
+// compareBefore sets aside the other side of "is 24v better than 12v".
+func (l *line) compareBefore(m, than int) {
+	if m == 0 || l.used[m-1] || than-l.at[m-1] > 4 || than < l.at[m-1] || !l.questionish() {
+		return
+	}
+	joined := false
+	for k := l.at[m-1] + 1; k <= than; k++ {
+		if l.terms[k].mark != 0 {
+			return
+		}
+		joined = joined || l.terms[k].id == idBigger
+	}
+	if over := l.choiceOver(m-1, m); joined && over != "" {
+		l.asideNumbers(over, m-1)
 	}
 }
 
@@ -432,7 +450,17 @@ var comparedTo = map[string]bool{"upgrade from": true, "upgrading from": true, "
 func (l *line) ratios() {
 	for m := range l.r.Measures {
 		i := l.at[m]
-		if l.used[m] || l.terms[i].measure != m {
+		if l.terms[i].measure != m {
+			continue
+		}
+		if l.r.Measures[m].As == "horsepower" && m+1 < len(l.r.Measures) && l.at[m+1]-i <= 5 {
+			for k := i + 1; k < l.at[m+1]; k++ {
+				if w := l.text(k); w == "is" || w == "equals" || w == "equal" || w == "to" {
+					l.used[m+1], l.reason[m+1] = true, "part of a ratio"
+				}
+			}
+		}
+		if l.used[m] {
 			continue
 		}
 		w := l.text(i + 1)

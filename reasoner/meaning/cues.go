@@ -171,12 +171,12 @@ func (l *line) bidsFor(m int, v *view, bids []bid) []bid {
 }
 
 // score weighs one row against one measure.
-func (l *line) score(c *cue, m int, v *view, labelFirst bool) (int, bool) {
+func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 	me := &l.r.Measures[m]
 	dist, found := 0, c.alone
 	if d, ok := match(v.after, c.after, c.reachA); ok {
 		dist, found = 2*d, true
-		if labelFirst {
+		if c.before.holds(label) {
 			dist += 5
 		}
 		if c.alone {
@@ -221,26 +221,26 @@ func (c *cue) bareFor(me *read.Measure) string {
 	return ""
 }
 
-// labelFirst tells whether the stretch between two pauses, in which the term
-// stands, opens with a word about a number: "dry 260, loaded 700".
-func (l *line) labelFirst(at int) bool {
+// labelFirst gives the word about a number with which the stretch between two
+// pauses opens, in which the term stands: "dry 260, loaded 700".
+func (l *line) labelFirst(at int) words.ID {
 	i := at
 	for i > 0 && l.terms[i-1].mark == 0 {
 		i--
 		if at-i > 16 {
-			return false
+			return words.None
 		}
 	}
 	for ; i < at; i++ {
 		t := &l.terms[i]
 		if t.measure >= 0 {
-			return false
+			return words.None
 		}
 		if labels.holds(t.id) {
-			return true
+			return t.id
 		}
 	}
-	return false
+	return words.None
 }
 
 var labels = of("loaded", "dry", "capacity plate", "gear", "outboard", "deck", "wind", "current", "shaft", "wire", "weighs")
@@ -303,6 +303,10 @@ func (l *line) take(m int, c *cue) {
 		v = inSeconds(v, me.Kind)
 	}
 	l.used[m] = true
+	if c.slot == "battery.group" {
+		l.put(card.Fact{Slot: c.slot, Text: groupName(me), Said: l.said(me.Start, me.End), Row: c.name})
+		return
+	}
 	l.put(card.Fact{Slot: c.slot, Value: v.value, Low: v.low, High: v.high, Unit: unitOf[c.slot],
 		Said: l.said(me.Start, me.End), Row: c.name, About: me.About, Bare: me.Kind == read.Number && unitOf[c.slot] != "1"})
 }
@@ -387,7 +391,9 @@ func (l *line) convert(me *read.Measure, bare string) quantity {
 	f := 1.0
 	switch {
 	case bare != "":
-		if to, ok := metricFor[bare]; ok && l.speaksMetric() && bare != ratingPounds {
+		if bare == "mph" && l.speedUnit() != "" {
+			bare = l.speedUnit()
+		} else if to, ok := metricFor[bare]; ok && l.speaksMetric() && bare != ratingPounds {
 			bare = to
 		}
 		f = factor[bare]
@@ -403,6 +409,20 @@ func (l *line) convert(me *read.Measure, bare string) quantity {
 		return num(*p * f)
 	}
 	return quantity{scale(me.Value), scale(me.Low), scale(me.High)}
+}
+
+// speedUnit is the unit of the line's first speed, which its bare speeds share:
+// "25 knots gusting 35".
+func (l *line) speedUnit() string {
+	for i := range l.r.Measures {
+		if i >= mendsWithin {
+			break
+		}
+		if m := &l.r.Measures[i]; m.Kind == read.Speed && factor[m.Spoken] > 0 {
+			return m.Spoken
+		}
+	}
+	return ""
 }
 
 // speaksMetric tells whether bare numbers are a metric speaker's.

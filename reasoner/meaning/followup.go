@@ -581,6 +581,9 @@ func (l *line) reportLeft() {
 			continue
 		}
 		why := l.reason[m]
+		if why == "" && me.Kind == read.Duration && !hasDigit(me.Said) && (me.Bare == 1 || me.Bare == 0) {
+			continue // "a day", "the season": no number was said
+		}
 		if why == "" {
 			why = "no place for it here"
 		}
@@ -590,4 +593,13 @@ func (l *line) reportLeft() {
 			return
 		}
 	}
+}
+
+func hasDigit(s string) bool {
+	for i := 0; i < len(s); i++ {
+		if s[i] >= '0' && s[i] <= '9' {
+			return true
+		}
+	}
+	return false
 }

@@ -19,7 +19,7 @@ var lengthCues = []cue{
 	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 15, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
 	{name: "hull or boat, then a length", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, before: boatWords, reachB: 2, weight: 6, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
 	{name: "length, a word between, then a hull", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, after: boatWords, reachA: 4, weight: 5, when: notInches},
-	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: notInches},
+	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: longBoat},
 	{name: "a footer", slot: "boat.length", kind: read.Length, low: 2.4, high: 15, alone: true, weight: 6, when: footer},
 	{name: "short boat", slot: "boat.length", kind: read.Length, low: 1.8, high: 2.5, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
 	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls, reachB: 1, weight: 3, when: bareBoat},
@@ -32,6 +32,7 @@ var lengthCues = []cue{
 
 	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.8, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave")},
 	{name: "height of a deck or mount", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("deck", "mounting surface", "transom", "gunwale"), reachA: 1, before: of("deck", "mounting surface", "transom", "gunwale"), reachB: 3, weight: 7, never: of("wire", "shaft", "boat length", "wide", "drop"), when: deckHigh},
+	{name: "inches, then bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, after: of("bow"), reachA: 0, weight: 6, never: of("shaft", "wire"), when: inches},
 	{name: "the bow is so high", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 1, before: of("high"), reachB: 1, weight: 6, need: mountings, never: of("wire", "shaft", "wave", "drop"), when: deckHigh},
 	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
 	{name: "inches beside a shaft or deck", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 3, need: mountings.with(of("waterline")), never: of("drop", "jumper"), when: inches},
@@ -83,6 +84,19 @@ func notInches(l *line, m int) bool {
 		return false
 	}
 	return me.Spoken != "in" && me.Spoken != "mm" && (me.Spoken != "cm" || lowest(me) >= 2)
+}
+
+// longBoat leaves out "20 feet long" of a wire.
+func longBoat(l *line, m int) bool {
+	if !notInches(l, m) {
+		return false
+	}
+	if !l.any(wireTalk) && !l.hasKind(read.Gauge) {
+		return true
+	}
+	_, _, before := l.near(l.at[m], -1, hullOrMaterial, 2)
+	_, _, after := l.near(l.at[m], 1, hullOrMaterial, 2)
+	return before || after
 }
 
 func lowest(me *read.Measure) float64 {

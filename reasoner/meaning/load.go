@@ -20,9 +20,10 @@ var weightCues = []cue{
 	{name: "the boat weighs", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("weighs"), reachB: 1, weight: 5, when: boatWeighs},
 	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat").with(hulls), reachB: 0, weight: 4, when: isWeight},
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
-	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 130, high: 12000, alone: true, weight: 2, when: not(battery)},
+	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 130, high: 12000, alone: true, weight: 2, when: boatAlone},
 
-	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 4, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
+	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 7, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
+	{name: "persons, motors and gear", slot: "load.plate", kind: read.Mass, low: 80, high: 8000, after: of("persons motors gear"), reachA: 1, weight: 10},
 	{name: "weight of gear", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, after: of("gear"), reachA: 1, weight: 8, never: of("loaded", "per hundred"), when: not(withMe)},
 	{name: "gear, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("gear"), reachB: 2, weight: 7, never: of("loaded", "dry")},
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
@@ -36,6 +37,7 @@ var weightCues = []cue{
 	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
 	{name: "me, weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 40, high: 170, before: of("me"), reachB: 0, weight: 9, when: meAtWeight},
+	{name: "weighs so much himself", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, after: of("me"), reachA: 0, weight: 8, when: selfWeighs},
 	{name: "i am a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, alone: true, weight: 6, when: iAm},
 	{name: "weight, then people", slot: "people.each", kind: read.Mass, low: 30, high: 230, after: of("person"), reachA: 0, weight: 8, never: of("loaded")},
 
@@ -56,6 +58,12 @@ func not(f func(*line, int) bool) func(*line, int) bool {
 func battery(l *line, m int) bool {
 	_, _, after := l.near(l.at[m], 1, batteryWords, 0)
 	return after && l.id(l.at[m]+1) != words.None && !l.terms[l.at[m]].filler
+}
+
+// boatAlone leaves out batteries and the persons' weight on a plate.
+func boatAlone(l *line, m int) bool {
+	i := l.at[m]
+	return !battery(l, m) && !(l.text(i-1) == "or" && l.id(i-2) == words.Of("person"))
 }
 
 var batteryWords = of("battery", "bank")
@@ -86,7 +94,7 @@ func withMe(l *line, m int) bool { return l.id(l.at[m]+1) == idWith || l.id(l.at
 // boatWeighs accepts "weighs 1650" when the words before speak of no person,
 // battery, motor or engine.
 func boatWeighs(l *line, m int) bool {
-	return !l.subject(m, notTheBoat)
+	return !l.heOrShe(m) && !l.subject(m, notTheBoat)
 }
 
 // subject looks for one of the set in the stretch before a measure.
@@ -224,12 +232,38 @@ func bareIf(me *read.Measure, unit string) string {
 	return ""
 }
 
+// selfWeighs accepts "weighs 145 herself".
+func selfWeighs(l *line, m int) bool {
+	switch l.text(l.at[m] + 1) {
+	case "myself", "himself", "herself":
+		return true
+	}
+	return false
+}
+
+// heOrShe tells that a person is the subject before a measure.
+func (l *line) heOrShe(m int) bool {
+	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-4; i-- {
+		switch l.text(i) {
+		case "he", "she", "hes", "shes":
+			return true
+		}
+		if l.terms[i].mark != 0 || l.terms[i].measure >= 0 {
+			return false
+		}
+	}
+	return false
+}
+
 // meAtWeight accepts "me 190" where parts are listed.
 func meAtWeight(l *line, m int) bool { return l.text(l.at[m]-1) == "me" }
 
 func personWeighs(l *line, m int) bool {
 	i := l.at[m]
 	if l.text(i-1) == "im" || l.id(i-1) == words.Of("weighs") && (l.text(i-2) == "i" || l.id(i-2) == words.Of("me")) {
+		return true
+	}
+	if l.heOrShe(m) && l.subject(m, ofWeighs) {
 		return true
 	}
 	return l.subject(m, ofPersons) && l.subject(m, ofWeighs) && (l.setSlots["people.count"] || !l.subject(m, ofUs))

@@ -81,6 +81,9 @@ func bareRating(l *line, m int) bool {
 	default:
 		return false
 	}
+	if me.End < len(l.r.Text) && l.r.Text[me.End] == 's' || me.Said[len(me.Said)-1] == 's' && me.Kind == read.Number {
+		return false // "the 90s"
+	}
 	if l.shaftsAsked() && stockedShafts[me.Bare] && me.Kind == read.Number {
 		return false
 	}
@@ -117,7 +120,7 @@ func ratingOnBoat(l *line, m int) bool {
 // ratingBesideBank accepts pounds where volts, amp-hours or a throttle are the
 // talk and no boat is.
 func ratingBesideBank(l *line, m int) bool {
-	return thrustSize(l, m) && !l.any(hulls) && (l.hasKind(read.Voltage) || l.hasKind(read.Charge) || l.anyOf("throttle", "full throttle", "group size") || l.hasKind(read.Group))
+	return thrustSize(l, m) && !l.any(hulls) && !l.anyOf("gear", "person", "boat") && (l.hasKind(read.Voltage) || l.hasKind(read.Duration) || l.hasKind(read.Percent) || l.hasKind(read.Charge) || l.anyOf("throttle", "full throttle", "group size") || l.hasKind(read.Group))
 }
 
 var nominal = map[float64]bool{12: true, 16: true, 24: true, 36: true, 48: true}

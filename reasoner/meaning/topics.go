@@ -111,11 +111,12 @@ var topicRows = []topicRow{
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
 	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "how much battery", "what capacity", "how many amp"}},
-	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "topspeed"}},
+	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "topspeed", "speed at", "kind of speed", "how much speed"}},
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "capacity and weight", "and weight", "whats it weigh", "weigh together"}},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
+	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(of6) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
 	{name: "thrust asked", topic: Thrust, any: of("thrust"), when: thrustAsked},
@@ -189,6 +190,16 @@ func faultTold(l *line) bool {
 	if l.over != "" || l.setSlots["use.speed"] {
 		return false
 	}
+	for _, why := range l.reason {
+		if why == "a meter reading" {
+			return true
+		}
+	}
+	for _, why := range l.reason {
+		if why == "a meter reading" {
+			return true
+		}
+	}
 	if !l.faulty() && !(l.anyOf("slow") && !l.setSlots["boat.length"]) {
 		return false
 	}
@@ -253,7 +264,7 @@ func (l *line) asksWhy() bool {
 
 // judged names the slots whose said value is to be judged.
 func (l *line) judged(w *Wish, add func(Topic)) {
-	judge := l.anyOf("enough", "too short", "too long", "long enough") && l.questionish()
+	judge := l.anyOf("enough", "too short", "too long", "long enough", "fine") && l.questionish()
 	if !judge && !l.saysText("ok for") && !l.saysText("overkill") && !l.saysText("can i use") && !l.saysText("will a") && !l.saysText("does") && !l.saysText("gonna") && !l.saysText("is a") {
 		return
 	}
@@ -325,7 +336,7 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		add(Wire)
 	case set("charger.current", "charge.hours"):
 		add(Charger)
-	case set("battery.capacity", "battery.group", "battery.count", "battery.chemistry"):
+	case set("battery.capacity", "battery.group", "battery.count", "battery.chemistry", "battery.reserve", "battery.use"):
 		if set("motor.thrust", "motor.current", "use.throttle", "use.hours") {
 			add(Runtime)
 		} else {

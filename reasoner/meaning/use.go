@@ -10,6 +10,7 @@ import (
 var useCues = []cue{
 	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: not(countNext)},
 	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
+	{name: "will it get to a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, alone: true, weight: 4, never: of("wind", "current", "tide", "hold", "river"), when: reaches},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
 	{name: "it does so much", slot: "boat.speed-measured", kind: read.Speed, low: 0.3, high: 4, alone: true, weight: 8, when: measuredSpeed},
 	{name: "speed of something else", slot: "", kind: read.Speed, before: of("outboard", "run"), reachB: 3, weight: 4, when: fast},
@@ -20,7 +21,7 @@ var useCues = []cue{
 
 	{name: "throttle", slot: "use.throttle", kind: read.Percent, low: 0.01, high: 1, after: of("throttle", "speed"), reachA: 1, before: of("throttle", "trolling", "speed"), reachB: 2, weight: 8, when: not(half)},
 	{name: "at so many percent", slot: "use.throttle", kind: read.Percent, low: 0.01, high: 1, alone: true, weight: 3, when: throttleTalk},
-	{name: "a fraction of throttle", slot: "use.throttle", kind: read.Number, low: 0.05, high: 1, after: of("throttle"), reachA: 1, before: of("throttle"), reachB: 1, weight: 8, when: fraction},
+	{name: "a fraction of throttle", slot: "use.throttle", kind: read.Number, low: 0.05, high: 1, after: of("throttle", "speed"), reachA: 1, before: of("throttle", "speed"), reachB: 1, weight: 8, when: fraction},
 	{name: "at a fraction", slot: "use.throttle", kind: read.Number, low: 0.05, high: 0.95, alone: true, weight: 3, when: atFraction},
 	{name: "a share that is no throttle", slot: "", kind: read.Percent, alone: true, weight: 4, when: half},
 
@@ -42,7 +43,7 @@ var moneyCues = []cue{
 // countCues are counts that are neither persons nor batteries.
 var countCues = []cue{
 	{name: "number of motors", slot: "motor.count", kind: read.Number, low: 2, high: 4, after: of("motor", "trolling motor"), reachA: 0, weight: 7},
-	{name: "five speeds", slot: "", kind: read.Number, after: of("speed", "speed setting", "five speed"), reachA: 0, before: of("speed setting"), reachB: 0, weight: 6},
+	{name: "five speeds", slot: "", kind: read.Number, after: of("speed", "speed setting", "five speed"), reachA: 0, before: of("speed setting"), reachB: 0, weight: 6, when: not(fraction)},
 	{name: "rods, dogs, years, trips", slot: "", kind: read.Number, after: of("fishing rod", "dog", "model year", "times", "horsepower", "miles", "gear", "clock", "trailer", "bimini", "fish kind"), reachA: 0, weight: 6},
 	{name: "number of an order or a slip", slot: "", kind: read.Number, before: of("zip", "model year"), reachB: 0, weight: 6},
 }
@@ -75,6 +76,20 @@ func measuredSpeed(l *line, m int) bool {
 		}
 		if !l.terms[k].filler && l.text(k) != "out" {
 			return false
+		}
+	}
+	return false
+}
+
+// reaches accepts "will a 30 get me 4 mph".
+func reaches(l *line, m int) bool {
+	if !l.questionish() {
+		return false
+	}
+	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-3; k-- {
+		switch l.text(k) {
+		case "get", "reach", "hit", "do", "manage", "make":
+			return true
 		}
 	}
 	return false
@@ -355,6 +370,9 @@ func pairOfBatteries(l *line, at int) bool {
 		case t.id == words.Of("battery") || t.id == words.Of("deep cycle") || t.id == idGroup || t.id == idAmpHour || t.id >= 0 && chemistries[t.id]:
 			return true
 		case t.measure >= 0:
+			if caseSize(l, t.measure) {
+				return true
+			}
 			if k := l.r.Measures[t.measure].Kind; k == read.Voltage || k == read.Number {
 				continue
 			}

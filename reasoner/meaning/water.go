@@ -14,9 +14,10 @@ var (
 // waterCues tells what a number says of wind and water.
 var waterCues = []cue{
 	{name: "wind of a speed", slot: "wind.speed", kind: read.Speed, bare: "mph", low: 0, high: 90, before: windWords, reachB: 3, after: windWords, reachA: 2, weight: 9, never: of("current", "tide", "trolling", "depth"), when: steadyWind},
-	{name: "gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, before: of("gust"), reachB: 1, after: of("gust"), reachA: 0, weight: 10},
+	{name: "gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, before: of("gust"), reachB: 1, weight: 10},
+	{name: "so much in gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, after: of("gust"), reachA: 0, weight: 10, when: gustsEnd},
 	{name: "hold in a speed", slot: "wind.speed", kind: read.Speed, low: 3, high: 45, before: of("hold", "position hold"), reachB: 4, weight: 5},
-	{name: "a speed only wind has", slot: "wind.speed", kind: read.Speed, low: 4.4, high: 45, alone: true, weight: 3, never: of("doing", "trolling", "outboard", "run")},
+	{name: "a speed only wind has", slot: "wind.speed", kind: read.Speed, low: 4.4, high: 45, alone: true, weight: 3, never: of("doing", "trolling", "outboard", "run"), when: not(measuredSpeed)},
 	{name: "current of a speed", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0, high: 6, before: currentWords, reachB: 3, after: currentWords, reachA: 2, weight: 9, never: of("wind")},
 	{name: "river of a speed", slot: "current.speed", kind: read.Speed, bare: "", low: 0, high: 6, before: of("river"), reachB: 3, after: of("river"), reachA: 2, weight: 7, never: of("wind")},
 
@@ -40,7 +41,13 @@ func steadyWind(l *line, m int) bool {
 func inGusts(l *line, m int) bool {
 	_, _, before := l.near(l.at[m], -1, ofGust, 1)
 	_, _, after := l.near(l.at[m], 1, ofGust, 0)
-	return before || after && l.endsAt(l.at[m]+1)
+	return before || after && gustsEnd(l, m)
+}
+
+// gustsEnd tells that no number follows the word: "20 mph gusts".
+func gustsEnd(l *line, m int) bool {
+	i := l.at[m] + 2
+	return i >= len(l.terms) || l.terms[i].measure < 0
 }
 
 // waveSize keeps "18 ft boat, waves" out: a wave's number stands beside it.
@@ -135,18 +142,31 @@ func (l *line) weather() {
 	if l.setSlots["wind.speed"] {
 		return
 	}
+	// The strongest wind named counts: a motor is chosen for it.
+	best, at := -1, 0
 	for i := range l.terms {
-		id := l.terms[i].id
-		if id < 0 {
-			continue
+		if row := weatherOf[l.terms[i].id] - 1; row > best && l.aboutWind(i, weatherRows[row].word) {
+			best, at = row, i
 		}
-		for _, row := range weatherRows {
-			if words.Of(row.word) != id || !l.aboutWind(i, row.word) {
-				continue
-			}
-			l.put(card.Fact{Slot: "wind.speed", Value: num(row.value), Low: num(row.low), High: num(row.high), Unit: "m/s",
-				Said: l.said(l.terms[i].start, l.terms[i].end), Row: row.name})
-			return
+	}
+	if best < 0 {
+		return
+	}
+	row := weatherRows[best]
+	l.put(card.Fact{Slot: "wind.speed", Value: num(row.value), Low: num(row.low), High: num(row.high), Unit: "m/s",
+		Said: l.said(l.terms[at].start, l.terms[at].end), Row: row.name})
+}
+
+// weatherOf is one more than the row of an entry's wind; the rows stand from
+// the weakest to the strongest.
+var weatherOf = map[words.ID]int{}
+
+func init() {
+	for i, row := range weatherRows {
+		if id := words.Of(row.word); id != words.None {
+			weatherOf[id] = i + 1
+		} else {
+			unknownNames = append(unknownNames, row.word)
 		}
 	}
 }
@@ -158,6 +178,9 @@ func (l *line) aboutWind(i int, word string) bool {
 		if n := l.id(i + 1); n == words.Of("current") || n == words.Of("tide") || n == words.Of("wave") {
 			return false
 		}
+	}
+	if firstWord(l.text(i-1)) == "how" || l.text(i-1) == "too" {
+		return false
 	}
 	return !l.negated[i]
 }

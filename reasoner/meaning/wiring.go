@@ -9,7 +9,8 @@ var wireTalk = of("wire", "gauge", "jumper", "voltage drop", "one way", "round t
 
 // wiringCues tells what a number says of the wire.
 var wiringCues = []cue{
-	{name: "one way", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.1, high: 60, after: of("one way", "round trip"), reachA: 2, before: of("one way", "round trip"), reachB: 2, weight: 10},
+	{name: "one way", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("one way", "round trip"), reachA: 3, before: of("one way", "round trip"), reachB: 2, weight: 10},
+	{name: "one way, bare", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.9, high: 60, after: of("one way", "round trip"), reachA: 1, before: of("one way", "round trip"), reachB: 2, weight: 6, when: isBare},
 	{name: "length of wire", slot: "wire.run", kind: read.Length, bare: "", low: 0.1, high: 60, after: of("wire", "cable", "jumper"), reachA: 1, before: of("wire", "cable", "jumper"), reachB: 2, weight: 7, when: not(gaugeNext)},
 	{name: "wire run of so many", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 60, before: of("wire", "run", "cable"), reachB: 0, weight: 5, when: runsTo},
 	{name: "a run", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("run"), reachA: 0, before: of("run"), reachB: 1, weight: 7, when: feetOfRun},
@@ -18,6 +19,7 @@ var wiringCues = []cue{
 	{name: "length in talk of wire", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, alone: true, weight: 4, when: wireInHand},
 
 	{name: "wire gauge", slot: "wire.gauge", kind: read.Gauge, alone: true, weight: 9},
+	{name: "number so-and-so wire", slot: "wire.gauge", kind: read.Number, low: 0, high: 18, alone: true, weight: 8, when: numberSix},
 	{name: "number, then wire", slot: "wire.gauge", kind: read.Number, low: 0, high: 18, after: of("wire", "gauge"), reachA: 0, weight: 6, when: wholeGauge},
 	{name: "insulation's degrees", slot: "wire.insulation", kind: read.Temperature, low: 50, high: 260, after: of("insulation", "wire"), reachA: 2, before: of("insulation"), reachB: 2, weight: 9},
 	{name: "insulation's bare degrees", slot: "wire.insulation", kind: read.Number, low: 60, high: 200, after: of("insulation"), reachA: 1, before: of("insulation"), reachB: 1, weight: 8},
@@ -26,6 +28,14 @@ var wiringCues = []cue{
 
 	{name: "voltage drop", slot: "wire.drop", kind: read.Percent, bare: "", low: 0.001, high: 0.3, after: of("voltage drop", "drop"), reachA: 3, before: of("voltage drop", "drop"), reachB: 4, weight: 8},
 	{name: "percent in talk of wire", slot: "wire.drop", kind: read.Percent, low: 0.001, high: 0.15, alone: true, weight: 5, when: wireInHand},
+}
+
+func isBare(l *line, m int) bool { return l.r.Measures[m].Kind == read.Number }
+
+// numberSix accepts "number 6" in talk of wire.
+func numberSix(l *line, m int) bool {
+	i := l.at[m]
+	return wholeGauge(l, m) && (l.text(i-1) == "number" || l.text(i-1) == "no") && (l.any(wireTalk) || l.hasKind(read.Current))
 }
 
 // gaugeNext tells that the length stands before a gauge, not a wire.
@@ -89,6 +99,9 @@ func (l *line) hasKind(k read.Kind) bool {
 func wireInHand(l *line, m int) bool {
 	if footer(l, m) {
 		return false
+	}
+	if l.hasKind(read.Current) && !l.any(boatWords) && !l.anyOf("loaded", "dry", "waterline") && l.r.Measures[m].Spoken != "in" {
+		return true
 	}
 	return l.any(wireTalk) || l.hasKind(read.Gauge) || l.askedLast(Wire, Breaker) && !l.any(hulls)
 }

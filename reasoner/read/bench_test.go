@@ -16,12 +16,18 @@ func BenchmarkQuestion(b *testing.B) {
 	}
 }
 
+// BenchmarkLength shows that the time grows in proportion to the text. The text
+// has few enough measures that none is cut off.
 func BenchmarkLength(b *testing.B) {
+	line := question + strings.Repeat(" and so we went on and on about the weather and the fish", 64) + " "
 	for _, size := range []struct {
 		name string
 		n    int
 	}{{"1kB", 1 << 10}, {"32kB", 32 << 10}, {"1MB", 1 << 20}} {
-		text := strings.Repeat(question+" ", size.n/len(question)+1)[:size.n]
+		text := strings.Repeat(line, size.n/len(line)+1)[:size.n]
+		if Read(text).Cut {
+			b.Fatalf("%s is cut", size.name)
+		}
 		b.Run(size.name, func(b *testing.B) {
 			b.SetBytes(int64(size.n))
 			b.ReportAllocs()

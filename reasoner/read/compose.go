@@ -196,7 +196,7 @@ func (p *parser) chain(q *quantity) {
 		u2, to2 := p.unit(&n2, n2.to)
 		p.inMoney = false
 		if u2 != nil {
-			per, _, ok := smaller(last.spoken, u2.spoken)
+			per, ok := smaller(last.spoken, u2.spoken)
 			if !ok || n2.value >= per && last.spoken != "yd" || q.n.broken && sep != "" || sep == "," && last.spoken == "ft" && !p.sizeEnds(to2) {
 				break
 			}
@@ -398,7 +398,7 @@ func (p *parser) unsaid(i int) (quantity, bool) {
 			j++ // "a full day"
 		}
 		u, to := p.unitWord(&one, j)
-		if u == nil || u.article == never || len(p.word(j)) < 2 || p.plural(u, j) || u.article == atEnd && !p.sizeGoesOn(to) {
+		if u == nil || u.article == never || len(p.word(j)) < 2 || p.plural(j) || u.article == atEnd && !p.sizeGoesOn(to) {
 			return quantity{}, false
 		}
 		q := quantity{from: i, to: to, n: one, bare: 1, hasValue: true}
@@ -408,7 +408,7 @@ func (p *parser) unsaid(i int) (quantity, bool) {
 		return q, true
 	case p.lex[i].class == wordToken && p.isUnitWord(i) && len(w) > 2:
 		u, to := p.unitWord(&one, i)
-		if u == nil || u.article == never || p.plural(u, i) || p.pairedWith(i) {
+		if u == nil || u.article == never || p.plural(i) || p.pairedWith(i) {
 			return quantity{}, false
 		}
 		q := quantity{from: i, to: to, n: one, bare: 1, hasValue: true}
@@ -428,8 +428,9 @@ func (p *parser) pairedWith(i int) bool {
 	return i > 0 && (p.tok[i-1].Measure >= 0 || p.word(i-1) == "per" || p.word(i-1) == "/")
 }
 
-// plural tells whether the word at j is the plural of the unit: "a miles".
-func (p *parser) plural(u *unitRow, j int) bool {
+// plural tells whether the unit at j stands in the plural, which no article
+// goes with.
+func (p *parser) plural(j int) bool {
 	w := p.word(j)
 	return w == "feet" || len(w) > 3 && w[len(w)-1] == 's' && w != "celsius"
 }

@@ -2,19 +2,8 @@ package read
 
 import "math"
 
-// The conditions under which a short spelling is a unit. Each is named for the
-// other thing that the letters may be.
-
-// source returns the original letters of token i.
-func (p *parser) source(i int) string { return p.text[p.tok[i].Start:p.tok[i].End] }
-
-func (p *parser) upper(i int) bool { return p.lex[i].look&capitals != 0 }
-
-// closes tells whether nothing that could belong to a unit follows at token i:
-// the text ends, or a mark stands there.
-func (p *parser) closes(i int) bool {
-	return i >= len(p.tok) || p.lex[i].class == markToken && p.word(i) != "/" && p.word(i) != "#" && p.word(i) != "$"
-}
+// This file holds the conditions under which a doubtful spelling is a unit. Each
+// is named for the other thing that the letters may be.
 
 // footNotPedal: "2 foot controls" are worked by a foot.
 func footNotPedal(p *parser, n num, from, to int) bool {
@@ -24,6 +13,15 @@ func footNotPedal(p *parser, n num, from, to int) bool {
 // cupNotHolder: "two cup holders" hold no volume.
 func cupNotHolder(p *parser, n num, from, to int) bool {
 	return p.word(to) != "holder" && p.word(to) != "holders"
+}
+
+// truckLoad: "a half ton truck" is a kind of truck.
+func truckLoad(p *parser, n num, from, to int) bool {
+	switch p.word(to) {
+	case "truck", "trucks", "pickup", "pickups", "van":
+		return true
+	}
+	return false
 }
 
 // fishWeight: "a 6 lb walleye" is a catch, "a 2,000 lb bass boat" is not.
@@ -82,10 +80,29 @@ func footMark(p *parser, n num, from, to int) bool {
 // inchMark: a double quote after a number is inches, unless it closes a
 // quotation.
 func inchMark(p *parser, n num, from, to int) bool {
-	if n.from > 0 && p.word(n.from-1) == `"` && p.glued(n.from) {
+	if n.from > 0 && p.word(n.from-1) == `"` && p.glued(n.from) || p.quoted && !p.quoteAhead(to) {
 		return false
 	}
 	return p.glued(from) || p.tok[from].Start == p.tok[from-1].End+1
+}
+
+// quoteAhead tells whether another double quote follows soon, so that the
+// quotation is not closed by the one at hand.
+func (p *parser) quoteAhead(j int) bool {
+	for k := j; k < len(p.tok) && k < j+40; k++ {
+		if p.word(k) == `"` {
+			return true
+		}
+	}
+	return false
+}
+
+// quotes keeps track of quotations: a double quote at token i that hangs on the
+// word behind it opens one, any other that is no inch mark closes it.
+func (p *parser) quotes(i int) {
+	if p.tok[i].Text == `"` {
+		p.quoted = !p.glued(i) && p.glued(i+1)
+	}
 }
 
 // metreNotMillion: "1M" is a million and "24M" a battery case; "5 M" and "3m"

@@ -1,85 +1,123 @@
 package read
 
-// distractor reads numbers that are none of the fitting's business by their
-// shape alone: clock times, dates, telephone numbers, ordinals, labels.
+// shapes are the numbers that are none of the fitting's business by their shape
+// alone. Each reads from token i and returns the token after and the number.
+var shapes = []struct {
+	as    string
+	first class // of the token that starts it
+	read  func(p *parser, i int) (to int, value float64, ok bool)
+}{
+	{"phone-number", digitsToken, (*parser).phone},
+	{"date", digitsToken, (*parser).date},
+	{"clock-time", digitsToken, (*parser).clock},
+	{"ratio", digitsToken, (*parser).ratio},
+	{"ordinal", digitsToken, (*parser).ordinal},
+	{"part-number", digitsToken, (*parser).partNumber},
+	{"phone-number", markToken, (*parser).areaCode},
+	{"model-year", markToken, (*parser).shortYear},
+	{"clock-time", wordToken, (*parser).pastHour},
+	{"clock-time", wordToken, (*parser).wordHour},
+	{"date", wordToken, (*parser).monthDay},
+	{"label", wordToken, (*parser).label},
+}
+
+// distractor reads a number of one of the shapes at token i.
 func (p *parser) distractor(i int) (quantity, bool) {
-	other := func(as string, from, to int, value float64) (quantity, bool) {
-		return quantity{from: from, to: to, kind: Number, si: "1", bare: value, value: value, hasValue: true, as: as, rule: as}, true
+	for k := range shapes {
+		s := &shapes[k]
+		if s.first != p.lex[i].class {
+			continue
+		}
+		if to, value, ok := s.read(p, i); ok {
+			return quantity{from: i, to: to, kind: Number, si: "1", bare: value, value: value, hasValue: true, as: s.as, rule: s.as}, true
+		}
 	}
-	switch {
-	case p.isFigures(i):
-		v := p.lex[i].value
-		if to, number, ok := p.phone(i); ok {
-			return other("phone-number", i, to, number)
-		}
-		if to, ok := p.date(i); ok {
-			return other("date", i, to, v)
-		}
-		if to, ok := p.clock(i); ok {
-			if u, end := p.unitWord(&num{from: i, to: to, value: v}, to); u != nil && u.spoken == "h" && to == i+3 {
-				// "2:30 hours" is how long, not when.
-				hours := v + p.lex[i+2].value/60
-				return quantity{from: i, to: end, kind: Duration, si: u.si, spoken: u.spoken, unit: u, bare: hours, value: u.toSI(hours), hasValue: true, rule: "hours and minutes"}, true
-			}
-			return other("clock-time", i, to, v)
-		}
-		if to, ok := p.ratio(i); ok {
-			return other("ratio", i, to, v)
-		}
-		if p.glued(i+1) && p.ordinalEnding(i+1, v) {
-			return other("ordinal", i, i+2, v)
-		}
-		if p.partNumber(i) {
-			return other("part-number", i, i+1, v)
-		}
-	case p.word(i) == "(" && p.isFigures(i+1) && p.lex[i+1].whole == 3 && p.word(i+2) == ")":
-		if to, number, ok := p.phone(i + 3); ok {
-			return other("phone-number", i, to, p.lex[i+1].value*1e7+number)
-		}
-	case p.word(i) == "'" && !p.gluedToWord(i) && p.isFigures(i+1) && p.glued(i+1) && p.lex[i+1].whole == 2 && p.lex[i+1].look&decimal == 0 && p.word(i+2) != "'":
-		v := p.lex[i+1].value
-		if u, _ := p.unit(&num{from: i + 1, to: i + 2, value: v}, i+2); u == nil {
-			to := i + 2
-			if p.word(to) == "s" && p.glued(to) {
-				to++ // "an '80s boat"
-			}
-			century := 1900.0
-			if v <= 35 {
-				century = 2000
-			}
-			return other("model-year", i, to, century+v)
-		}
-	case p.lex[i].class == wordToken:
-		if to, v, ok := p.pastHour(i); ok {
-			return other("clock-time", i, to, v)
-		}
-		if p.role(i)&monthWord != 0 {
-			if to, ok := p.monthDay(i); ok {
-				return other("date", i, to, max(p.lex[to-1].value, p.lex[to-2].value))
-			}
-		}
-		if p.role(i)&labelPrefix != 0 {
-			j := i + 1
-			if w := p.word(j); w == "." || w == "#" || w == "no" || w == "number" {
-				j++
-			}
-			if p.isFigures(j) && p.lex[j].look&decimal == 0 && p.lex[j].class == digitsToken {
-				n := num{from: j, to: j + 1, value: p.lex[j].value}
-				if u, _ := p.unit(&n, j+1); u == nil {
-					if p.word(i) == "nr" || p.word(i) == "nrs" {
-						return quantity{}, false
-					}
-					return other("label", i, j+1, n.value)
-				}
-			}
-		}
-		if c := p.classOf(i); c == digitWord || c == teenWord {
-			if p.isMeridiem(i+1) || p.word(i+1) == "o'clock" || p.word(i+1) == "oclock" {
-				return other("clock-time", i, i+2, p.wordValue(i))
-			}
-		}
+	if q, ok := p.hoursMinutes(i); ok {
+		return q, true
 	}
 	return quantity{}, false
+}
+
+// hoursMinutes reads "2:30 hours", which is how long and not when.
+func (p *parser) hoursMinutes(i int) (quantity, bool) {
+	if !p.timed(i) {
+		return quantity{}, false
+	}
+	hours := p.lex[i].value + p.lex[i+2].value/60
+	u, to := p.unitWord(&num{from: i, to: i + 3, value: hours}, i+3)
+	if u == nil || u.spoken != "h" {
+		return quantity{}, false
+	}
+	return quantity{from: i, to: to, kind: Duration, si: u.si, spoken: u.spoken, unit: u, bare: hours, value: u.toSI(hours), hasValue: true, rule: "hours and minutes"}, true
+}
+
+// timed tells whether hours and minutes stand at token i: 5:30.
+func (p *parser) timed(i int) bool {
+	if !p.isFigures(i) || p.word(i+1) != ":" || !p.glued(i+1) || !p.isFigures(i+2) || !p.glued(i+2) {
+		return false
+	}
+	h, m := &p.lex[i], &p.lex[i+2]
+	return (h.look|m.look)&(decimal|grouped) == 0 && h.value < 24 && m.whole == 2 && m.value < 60
+}
+
+// ordinal reads 2nd and 21st.
+func (p *parser) ordinal(i int) (to int, value float64, ok bool) {
+	v := p.lex[i].value
+	return i + 2, v, p.glued(i+1) && p.ordinalEnding(i+1, v)
+}
+
+// areaCode reads (555) 555-0142.
+func (p *parser) areaCode(i int) (to int, value float64, ok bool) {
+	if p.word(i) != "(" || !p.isFigures(i+1) || p.lex[i+1].whole != 3 || p.word(i+2) != ")" {
+		return 0, 0, false
+	}
+	to, number, ok := p.phone(i + 3)
+	return to, p.lex[i+1].value*1e7 + number, ok
+}
+
+// shortYear reads '04 and '80s. Two figures up to 35 are of this century.
+func (p *parser) shortYear(i int) (to int, value float64, ok bool) {
+	if p.word(i) != "'" || p.gluedToWord(i) || !p.isFigures(i+1) || !p.glued(i+1) || p.lex[i+1].whole != 2 || p.lex[i+1].look&decimal != 0 || p.word(i+2) == "'" {
+		return 0, 0, false
+	}
+	v := p.lex[i+1].value
+	if u, _ := p.unit(&num{from: i + 1, to: i + 2, value: v}, i+2); u != nil {
+		return 0, 0, false
+	}
+	to = i + 2
+	if p.word(to) == "s" && p.glued(to) {
+		to++
+	}
+	if v <= 35 {
+		return to, 2000 + v, true
+	}
+	return to, 1900 + v, true
+}
+
+// wordHour reads "six am" and "five o'clock".
+func (p *parser) wordHour(i int) (to int, value float64, ok bool) {
+	if c := p.classOf(i); c != digitWord && c != teenWord {
+		return 0, 0, false
+	}
+	return i + 2, p.wordValue(i), p.isMeridiem(i+1) || p.isOClock(i+1)
+}
+
+func (p *parser) isOClock(j int) bool { return p.word(j) == "o'clock" || p.word(j) == "oclock" }
+
+// label reads "highway 12" and "sku 44120".
+func (p *parser) label(i int) (to int, value float64, ok bool) {
+	if p.role(i)&labelPrefix == 0 {
+		return 0, 0, false
+	}
+	j := i + 1
+	if w := p.word(j); w == "." || w == "#" || w == "no" || w == "number" {
+		j++
+	}
+	if !p.isFigures(j) || p.lex[j].look&decimal != 0 {
+		return 0, 0, false
+	}
+	u, _ := p.unit(&num{from: j, to: j + 1, value: p.lex[j].value}, j+1)
+	return j + 1, p.lex[j].value, u == nil
 }
 
 func (p *parser) gluedToWord(i int) bool { return p.glued(i) && p.lex[i-1].class != markToken }
@@ -127,25 +165,25 @@ func (p *parser) phone(i int) (to int, number float64, ok bool) {
 }
 
 // date reads 3/4/2024, 2024-03-04, 1995-01, 2013-14 and "4th of July".
-func (p *parser) date(i int) (to int, ok bool) {
+func (p *parser) date(i int) (to int, value float64, ok bool) {
 	l := &p.lex[i]
 	if l.look&decimal != 0 || l.look&grouped != 0 {
-		return 0, false
+		return 0, 0, false
 	}
 	w := p.word(i + 1)
 	if (w == "/" || w == "-") && p.isFigures(i+2) && p.glued(i+1) && p.glued(i+2) {
 		m := &p.lex[i+2]
 		if p.word(i+3) == w && p.isFigures(i+4) && p.glued(i+3) && p.glued(i+4) {
 			d := &p.lex[i+4]
-			if l.value == 12 && m.value == 24 {
-				return 0, false // "12/24/36 volt"
+			if u, _ := p.unit(&num{from: i + 4, to: i + 5, value: d.value}, i+5); u != nil || l.value == 12 && m.value == 24 {
+				return 0, 0, false // "6/8/10 gauge", "12/24/36"
 			}
-			if l.value <= 31 && m.value <= 31 && (d.whole == 2 || d.whole == 4) || l.whole == 4 && m.value <= 12 && d.value <= 31 {
-				return i + 5, true
+			if min(l.value, m.value) <= 12 && max(l.value, m.value) <= 31 && (d.whole == 2 || d.whole == 4) || l.whole == 4 && m.value <= 12 && d.value <= 31 {
+				return i + 5, l.value, true
 			}
 		}
 		if l.whole == 4 && l.value >= 1900 && l.value < 2100 && w == "-" && m.whole == 2 && !p.glueWord(i+3) {
-			return i + 3, true
+			return i + 3, l.value, true
 		}
 	}
 	if l.whole <= 2 && l.value >= 1 && l.value <= 31 {
@@ -156,59 +194,60 @@ func (p *parser) date(i int) (to int, ok bool) {
 				j++
 			}
 			if p.role(j)&monthWord != 0 {
-				return j + 1, true
+				return j + 1, l.value, true
 			}
-			return 0, false
+			return 0, 0, false
 		}
 		if p.role(j)&monthWord != 0 && p.word(j) != "may" && p.word(j) != "march" && !p.glued(j) {
-			return j + 1, true
+			return j + 1, l.value, true
 		}
 	}
-	return 0, false
+	return 0, 0, false
 }
 
 // monthDay reads "june 12", "may 4th", "sept. 30".
-func (p *parser) monthDay(i int) (to int, ok bool) {
+func (p *parser) monthDay(i int) (to int, value float64, ok bool) {
+	if p.role(i)&monthWord == 0 {
+		return 0, 0, false
+	}
 	j := i + 1
 	if p.word(j) == "." {
 		j++
 	}
 	if !p.isFigures(j) || p.lex[j].value < 1 || p.lex[j].value > 31 || p.lex[j].look&decimal != 0 {
-		return 0, false
+		return 0, 0, false
 	}
 	v := p.lex[j].value
 	if p.glued(j+1) && p.ordinalEnding(j+1, v) {
-		return j + 2, true
+		return j + 2, v, true
 	}
 	n := num{from: j, to: j + 1, value: v}
 	if u, _ := p.unit(&n, j+1); u != nil || p.role(j+1)&countNoun != 0 || p.word(i) == "may" && !p.closes(j+1) {
-		return 0, false
+		return 0, 0, false
 	}
-	return j + 1, true
+	return j + 1, v, true
 }
 
 // clock reads 5:30, 6 am, 2.13 pm, 5 o'clock.
-func (p *parser) clock(i int) (to int, ok bool) {
+func (p *parser) clock(i int) (to int, value float64, ok bool) {
 	l := &p.lex[i]
 	if l.look&grouped != 0 {
-		return 0, false
+		return 0, 0, false
 	}
-	j := i + 1
-	timed := false
-	if p.word(j) == ":" && p.glued(j) && p.isFigures(j+1) && p.glued(j+1) && p.lex[j+1].whole == 2 && p.lex[j+1].look&decimal == 0 && l.value < 24 && l.look&decimal == 0 && p.lex[j+1].value < 60 {
+	j, timed := i+1, p.timed(i)
+	if timed {
 		j += 2
-		timed = true
 		if p.word(j) == ":" && p.isFigures(j+1) && p.glued(j+1) {
 			j += 2
 		}
+		if u, _ := p.unitWord(&num{from: i, to: j, value: l.value}, j); u != nil && u.spoken == "h" {
+			return 0, 0, false // see hoursMinutes
+		}
 	}
-	if l.value < 13 && p.isMeridiem(j) {
-		return j + 1, true
+	if l.value < 13 && p.isMeridiem(j) || !timed && l.value <= 12 && p.isOClock(j) {
+		return j + 1, l.value, true
 	}
-	if !timed && l.value <= 12 && (p.word(j) == "o'clock" || p.word(j) == "oclock") {
-		return j + 1, true
-	}
-	return j, timed
+	return j, l.value, timed
 }
 
 // pastHour reads "half past six", "quarter to 5".
@@ -241,18 +280,18 @@ func (p *parser) pastHour(i int) (to int, hour float64, ok bool) {
 func (p *parser) isUnitAt(j int) bool { return j < len(p.tok) && p.isUnitWord(j) }
 
 // ratio reads 50:1 and 60/40, and 24/7, which says always.
-func (p *parser) ratio(i int) (to int, ok bool) {
+func (p *parser) ratio(i int) (to int, value float64, ok bool) {
 	if !p.glued(i+1) || !p.isFigures(i+2) || !p.glued(i+2) || p.glueWord(i+3) || (p.lex[i].look|p.lex[i+2].look)&(decimal|grouped) != 0 {
-		return 0, false
+		return 0, 0, false
 	}
 	a, b := p.lex[i].value, p.lex[i+2].value
 	switch p.word(i + 1) {
 	case ":":
-		return i + 3, true
+		return i + 3, a, !p.timed(i)
 	case "/":
-		return i + 3, a == 24 && b == 7 || a+b == 100 && a >= 50 && b >= 10
+		return i + 3, a, a == 24 && b == 7 || a+b == 100 && a >= 50 && b >= 10
 	}
-	return 0, false
+	return 0, 0, false
 }
 
 // isMeridiem tells whether token j is am or pm, and not the verb: "220 am i".
@@ -286,30 +325,31 @@ func (p *parser) ordinalEnding(j int, x float64) bool {
 	return false
 }
 
-// partNumber tells whether the figures at i hang on letters with a hyphen and
-// so name something: "mk-55". Words that can be said do not count, since a dash
+// partNumber reads figures that hang on letters with a hyphen and so name
+// something: "mk-55". Words that can be said do not count, since a dash
 // without spaces stands in talk as well: "wind-15 mph".
-func (p *parser) partNumber(i int) bool {
+func (p *parser) partNumber(i int) (to int, value float64, ok bool) {
 	if i < 2 || p.word(i-1) != "-" || !p.glued(i) || !p.glued(i-1) || p.lex[i-2].class != wordToken || len(p.word(i-2)) > 5 {
-		return false
+		return 0, 0, false
 	}
 	if e := p.lex[i-2].entry; e != nil {
-		return false
+		return 0, 0, false
 	}
 	if p.upper(i - 2) {
-		return true
+		return i + 1, p.lex[i].value, true
 	}
 	for _, c := range []byte(p.word(i - 2)) {
 		switch c {
 		case 'a', 'e', 'i', 'o', 'u', 'y':
-			return false
+			return 0, 0, false
 		}
 	}
-	return true
+	return i + 1, p.lex[i].value, true
 }
 
-// outboards are ratings in horsepower that are sold as outboards and are no
-// rating of a trolling motor in pounds.
+// outboard tells whether x is a rating in horsepower that outboards are sold in
+// and trolling motors, in pounds, are not (common practice, no published
+// source).
 func outboard(x float64) bool {
 	switch x {
 	case 2.5, 3.5, 9.5, 9.8, 9.9, 15, 25, 35, 60, 75, 90, 115, 135, 140, 150, 175, 200, 225, 250, 300, 350, 400:
@@ -327,7 +367,7 @@ func (p *parser) doubts(q *quantity) {
 	switch {
 	case q.kind == Mass && q.spoken == "lb" && q.hasValue:
 		q.hint(Force, "N", q.bare*kgPerPound*gravity, "pounds of thrust")
-	case q.spoken == "m" && q.unit != nil && q.hasValue && p.word(q.unitAt(p)) == "m":
+	case q.spoken == "m" && q.unit != nil && q.hasValue && p.word(q.to-1) == "m":
 		q.hint(Length, "m", q.bare*1609.344, "miles")
 		if caseSize(q.bare) {
 			q.hint(Group, "1", q.bare, "battery group")
@@ -362,8 +402,6 @@ func (p *parser) lengthAt(j int) bool {
 	u, _ := p.unit(&n, n.to)
 	return u != nil && (u.spoken == "ft" || u.spoken == "m")
 }
-
-func (q *quantity) unitAt(p *parser) int { return q.to - 1 }
 
 func (q *quantity) hint(kind Kind, unit string, value float64, rule string) {
 	q.also = append(q.also, Alternative{kind, unit, value, rule})

@@ -150,7 +150,8 @@ func (p *parser) scaleBehind(n *num) {
 	}
 }
 
-// overBehind reads "one over twenty".
+// overBehind reads "one over twenty" and "2000 over 3"; "24 over 12" compares
+// two things.
 func (p *parser) overBehind(n *num) {
 	if p.word(n.to) != "over" || n.broken || n.value == 0 || !integer(n.value) {
 		return
@@ -164,7 +165,7 @@ func (p *parser) overBehind(n *num) {
 	} else {
 		under, _ = p.inWords(n.to + 1)
 	}
-	if under.value == 0 || under.to <= n.to+1 || n.value != 1 && under.value > 100 {
+	if under.value == 0 || under.to <= n.to+1 || n.value != 1 && under.value >= 10 {
 		return
 	}
 	if u, _ := p.unit(&under, under.to); u != nil {

@@ -96,6 +96,9 @@ func (p *parser) takes(q *quantity, row *hedgeRow, from, j int) bool {
 		case "what", "how", "think", "thinking", "thinkin", "know", "talk", "talking", "talkin", "worried", "worry", "ask", "asking", "askin", "sure", "tell":
 			return false // "what about 24 volt"
 		}
+	case "over":
+		// "24 over 12" compares, "40 amps over 15 ft" is a distance.
+		return j != from || from == 0 || p.tok[from-1].Measure < 0
 	case "min", ".":
 		// "5 min 30 s" is no minimum.
 		return from == 0 || p.tok[from-1].Measure < 0

@@ -12,6 +12,7 @@ type entry struct {
 	before []hedgePhrase // hedges that end with the word and stand before a number
 	after  []hedgePhrase // hedges that start with the word and stand behind
 	role   role
+	starts bool // a measure may start with the word
 }
 
 type unitPhrase struct {
@@ -74,11 +75,11 @@ var roleRows = []struct {
 	{throttleWord, "throttle power speed thrust full setting gas tilt"},
 	{groupPrefix, "group grp gp gr bci grup groop"},
 	{gaugePrefix, "awg gauge gage guage"},
-	{labelPrefix, "highway hwy route exit channel sku part item serial invoice ticket zip chapter page room apt slip dock ext nr nrs"},
+	{labelPrefix, "highway hwy route exit channel sku part item serial invoice ticket zip chapter page room apt slip dock ext"},
 	{phoneWord, "phone call ring cell mobile text tel telephone fax number dial"},
 	{monthWord, "january february march april may june july august september october november december jan feb mar apr jun jul aug sept oct nov dec"},
 	{boatWord, "boat bass jon skiff bay pontoon toon tritoon model yr aluminum alum aluminium fiberglass fibreglass glass deep vee v deck bowrider runabout canoe kayak hull rig trailer console season outboard motor"},
-	{engineWord, "outboard outboards kicker kickers tiller engine engines gas gasser petrol motor wieghs weighs stroke hp horse"},
+	{engineWord, "outboard outboards kicker kickers tiller engine engines gas gasser petrol wieghs weighs stroke hp horse"},
 	{loadWord, "loaded dry empty total rigged all lb lbs pounds pound kg kilos with w everything altogether ready fully gross plus is on max or tops including incl before"},
 	{chemistry, "agm agms flooded gel gels lithium lithiums lifepo4 battery batteries batts batt bats deep dc dcs marine marines series lead"},
 	{splitsTime, "flat at on of wide full running then drifting trolling each"},
@@ -144,7 +145,13 @@ func init() {
 	for name := range caseNames {
 		entryOf(name).role |= caseName
 	}
+	for _, word := range []string{"#", "number", "no", "-", "'", "(", "a", "an", "another"} {
+		entryOf(word).starts = true
+	}
 	for _, e := range lexicon {
+		if e.number != nil || len(e.units) > 0 || e.role&(groupPrefix|gaugePrefix|labelPrefix|monthWord|caseName) != 0 {
+			e.starts = true
+		}
 		sort.SliceStable(e.units, func(i, j int) bool { return len(e.units[i].words) > len(e.units[j].words) })
 		sort.SliceStable(e.before, func(i, j int) bool { return len(e.before[i].words) > len(e.before[j].words) })
 		sort.SliceStable(e.after, func(i, j int) bool { return len(e.after[i].words) > len(e.after[j].words) })

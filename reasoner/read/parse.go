@@ -9,16 +9,18 @@ const MaxMeasures = 4096
 // parser reads one text. It goes from left to right once; each step looks a
 // bounded number of tokens ahead and back.
 type parser struct {
-	text    string
-	norm    []byte
-	tok     []Token
-	lex     []lexeme
-	out     []Measure
-	floats  []float64
-	free    int  // first token that no measure has taken
-	prior   int  // first token of the measure before
-	ahead   bool // looking ahead of an "in"
-	inMoney bool // a "c" behind the number is cents
+	text      string
+	norm      []byte
+	tok       []Token
+	lex       []lexeme
+	out       []Measure
+	floats    []float64
+	free      int      // first token that no measure has taken
+	prior     int      // first token of the measure before
+	priorUnit *unitRow // its unit
+	quoted    bool     // inside double quotes
+	ahead     bool     // looking ahead of an "in"
+	inMoney   bool     // a "c" behind the number is cents
 }
 
 // Read reads a line of talk.
@@ -35,11 +37,13 @@ func Read(text string) Reading {
 			break
 		}
 		if !p.mayStart(i) {
+			p.quotes(i)
 			i++
 			continue
 		}
 		q, ok := p.measure(i)
 		if !ok || !finite(q.value, q.low, q.high) {
+			p.quotes(i)
 			i++
 			continue
 		}
@@ -50,20 +54,22 @@ func Read(text string) Reading {
 	return r
 }
 
-// mayStart is a quick test: most words start no measure.
+// mayStart is a quick test: most words start no measure, and an article starts
+// one only before a unit or a number.
 func (p *parser) mayStart(i int) bool {
 	l := &p.lex[i]
-	if l.class == digitsToken || l.class == fractionToken {
+	switch l.class {
+	case digitsToken, fractionToken:
 		return true
 	}
-	if l.entry != nil {
-		return true
+	if l.entry == nil || !l.entry.starts {
+		return false
 	}
 	switch p.tok[i].Text {
-	case "a", "an", "another", "-", "'", "(":
-		return true
+	case "a", "an", "another":
+		return i+1 < len(p.tok) && p.lex[i+1].entry != nil
 	}
-	return false
+	return true
 }
 
 // measure reads the measure that starts at token i.
@@ -116,7 +122,7 @@ func (p *parser) emit(q *quantity) {
 		p.tok[k].Measure = index
 	}
 	p.settle(index, q)
-	p.free, p.prior = q.to, q.from
+	p.free, p.prior, p.priorUnit = q.to, q.from, q.unit
 }
 
 // float keeps x in a block of floats, so that a measure costs no allocation of
@@ -140,6 +146,15 @@ func (p *parser) word(i int) string {
 // glued tells whether no space stands between token i and the one before.
 func (p *parser) glued(i int) bool {
 	return i > 0 && i < len(p.tok) && p.lex[i].look&gluedLook != 0
+}
+
+// upper tells whether the letters of token i are all capitals.
+func (p *parser) upper(i int) bool { return p.lex[i].look&capitals != 0 }
+
+// closes tells whether nothing that could belong to a unit follows at token i:
+// the text ends, or a mark stands there.
+func (p *parser) closes(i int) bool {
+	return i >= len(p.tok) || p.lex[i].class == markToken && p.word(i) != "/" && p.word(i) != "#" && p.word(i) != "$"
 }
 
 func (p *parser) role(i int) role {
@@ -210,8 +225,7 @@ func (p *parser) joins(q *quantity) bool {
 }
 
 // settle settles a measure by the one before: the first of "12 or 24 volt"
-// takes the unit of the second, the second of "group 24 or 27" that of the
-// first, and "2 lb per 100 lb" is a rate.
+// takes the unit of the second, the second of "12 volt or 24" that of the first, and "2 lb per 100 lb" is a rate.
 func (p *parser) settle(index int, q *quantity) {
 	if index == 0 {
 		return
@@ -233,8 +247,11 @@ func (p *parser) settle(index int, q *quantity) {
 				}
 			}
 		}
+		if w == "or" && p.priorUnit != nil && p.role(q.to)&countNoun == 0 {
+			p.lend(b, a, p.priorUnit) // "12 volt or 24"
+		}
 		if a.Kind == Group && b.isBare() && caseSize(b.Bare) || a.Kind == Gauge && w == "or" && b.isBare() {
-			b.Kind, b.Unit, b.Spoken, b.Rule, b.Also = a.Kind, a.Unit, a.Spoken, "unit of the one before", nil
+			b.Kind, b.Unit, b.Spoken, b.Rule, b.Also = a.Kind, a.Unit, a.Spoken, "unit of its neighbour", nil
 		}
 	}
 }
@@ -260,7 +277,7 @@ func (p *parser) lend(a, b *Measure, u *unitRow) bool {
 	}
 	a.Kind, a.Unit, a.Spoken = b.Kind, b.Unit, b.Spoken
 	a.Value = p.float(u.toSI(a.Bare))
-	a.Rule, a.Also = "unit of the next", []Alternative{{Number, "1", a.Bare, "no unit"}}
+	a.Rule, a.Also = "unit of its neighbour", []Alternative{{Number, "1", a.Bare, "no unit"}}
 	return true
 }
 

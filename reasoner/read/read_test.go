@@ -125,6 +125,32 @@ func TestRows(t *testing.T) {
 	}
 }
 
+// TestSpellings: a number and any spelling of any unit that stands under no
+// condition is one measure in that unit, glued, spaced or hyphened.
+func TestSpellings(t *testing.T) {
+	for _, u := range units {
+		if u.only != nil {
+			continue
+		}
+		for spelling := range strings.SplitSeq(u.spelled, "|") {
+			for _, text := range []string{"7.5 " + spelling, "7.5" + spelling, "7.5-" + spelling, "7.5 " + strings.ToUpper(spelling)} {
+				if text == "7.5"+spelling && (strings.HasPrefix(spelling, "ft") || strings.HasPrefix(spelling, "in")) && strings.ContainsAny(spelling, "23") {
+					continue // glued, the figure is inches: 18ft2
+				}
+				r := Read(text)
+				if len(r.Measures) != 1 || r.Measures[0].Said != text {
+					t.Errorf("%q is not read as one measure: %s", text, list(r))
+					continue
+				}
+				m := r.Measures[0]
+				if m.Kind != u.kind || m.Spoken != u.spoken || m.As != u.as || !same(m.Value, 7.5*u.factor+u.offset) {
+					t.Errorf("%q is read as %s, want %s in %s", text, list(r), u.kind, u.spoken)
+				}
+			}
+		}
+	}
+}
+
 // TestOthers: every mark that a corpus line or a row can give is listed.
 func TestOthers(t *testing.T) {
 	listed := map[string]bool{"": true}

@@ -78,7 +78,7 @@ type Measure struct {
 var Others = []string{
 	"age", "area", "charge-rate", "clock-time", "consumption", "cranking-amps", "cylinders", "data", "date", "discharge-rate", "energy", "fish", "fishing-line",
 	"flow", "frequency", "horsepower", "label", "model-year", "ordinal", "pack", "part-number", "phone-number", "pressure", "rate", "ratio", "resistance",
-	"revolutions", "strokes", "torque",
+	"revolutions", "strokes", "torque", "vehicle",
 }
 
 // Alternative is another reading of the same words.
@@ -95,5 +95,5 @@ type Reading struct {
 	Text     string
 	Tokens   []Token
 	Measures []Measure
-	Cut      bool // the text was longer than MaxText
+	Cut      bool // the text was longer than MaxText or held more than MaxMeasures
 }

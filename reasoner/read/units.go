@@ -75,6 +75,7 @@ var units = []unitRow{
 	{spoken: "oz", kind: Mass, si: "kg", factor: kgPerPound / 16, spelled: "oz|ozs|ounce|ounces", article: counts},
 	{spoken: "st", kind: Mass, si: "kg", factor: 14 * kgPerPound, spelled: "stone|stones|st", only: stoneNotStreet},
 	{spoken: "t", kind: Mass, si: "kg", factor: 1000, spelled: "tonne|tonnes|metric ton|metric tons|metric tonne|metric tonnes|t", article: counts, metric: true},
+	{spoken: "ton", kind: Mass, si: "kg", factor: 2000 * kgPerPound, spelled: "ton|tons", only: truckLoad, as: "vehicle"},
 	{spoken: "ton", kind: Mass, si: "kg", factor: 2000 * kgPerPound, spelled: "ton|tons|short ton|short tons|us ton|us tons", article: atEnd},
 	{spoken: "long ton", kind: Mass, si: "kg", factor: 2240 * kgPerPound, spelled: "long ton|long tons|imperial ton|imperial tons"},
 	{spoken: "cwt", kind: Mass, si: "kg", factor: 100 * kgPerPound, spelled: "cwt|hundredweight|hundredweights"},
@@ -245,18 +246,18 @@ var subunits = []struct {
 	{"gal", "qt", 4, false}, {"gal", "pt", 8, false}, {"qt", "pt", 2, false}, {"L", "mL", 1000, false},
 }
 
-// smaller returns how many of the small unit make one of the large, and
-// whether the small one may go unsaid.
-func smaller(large, small string) (per float64, bare, ok bool) {
+// smaller returns how many of the small unit make one of the large.
+func smaller(large, small string) (per float64, ok bool) {
 	for _, s := range subunits {
 		if s.large == large && s.small == small {
-			return s.per, s.bare, true
+			return s.per, true
 		}
 	}
-	return 0, false, false
+	return 0, false
 }
 
-// bareSmaller returns the unit that goes unsaid after large: 6 in "18 foot 6".
+// bareSmaller returns how many of the unit that goes unsaid make one of the
+// large: the 6 of "18 foot 6" is twelfths.
 func bareSmaller(large string) (per float64, ok bool) {
 	for _, s := range subunits {
 		if s.large == large && s.bare {
@@ -266,7 +267,7 @@ func bareSmaller(large string) (per float64, ok bool) {
 	return 0, false
 }
 
-// si converts a number of the unit.
+// toSI converts a number of the unit; a bare number stays as it is.
 func (u *unitRow) toSI(x float64) float64 {
 	if u == nil {
 		return x

@@ -50,7 +50,7 @@ func (p *parser) inWords(i int) (num, bool) {
 		n.value, n.to, n.rule = 2, j+1, "a pair"
 		return n, true
 	case grandWord:
-		if !a || p.role(j+1) != 0 && p.word(j+1) == "total" || p.word(j+1) == "river" || p.word(j+1) == "lake" || p.word(j+1) == "slam" {
+		if !a || p.word(j+1) == "total" || p.word(j+1) == "river" || p.word(j+1) == "lake" || p.word(j+1) == "slam" {
 			return n, false
 		}
 		n.value, n.to, n.money = 1000, j+1, true

@@ -1,0 +1,31 @@
+package meaning
+
+// mountsCorpus is what is said of decks, shafts and waves, with all that must be understood.
+var mountsCorpus = []phrasing{
+	{"what shaft length if my bow is 22\" above the waterline?", "mount.height 22 in; mount.place bow"},
+	{"the deck is about twenty two inches from the water", "mount.height 22 in"},
+	{"transom height 17 inches, will a 30 inch shaft work", "motor.shaft 30 in; mount.height 17 in; mount.place transom"},
+	{"is a 54 inch shaft overkill if the bow sits 20 inches up", "motor.shaft 54 in; mount.height 20 in; mount.place bow"},
+	{"do i want 48 or 54 with 26 in bow height and 2 ft waves", "chop.height 2 ft; mount.height 26 in; mount.place bow"},
+	{"bow is 2'4\" off the water", "mount.height 28 in; mount.place bow"},
+	{"from where it bolts on to the water is 27 inches", "mount.height 27 in"},
+	{"my deck sits 25 in above the water and we see 18 inch chop", "mount.height 25 in; chop.height 1.5 ft"},
+	{"ordering for a transom that's 20 inches tall, clamp on", "mount.height 20 in; mount.place transom; mount.kind clamp"},
+	{"is 36 inch long enough on a 15 inch transom", "motor.shaft 36 in; mount.height 15 in; mount.place transom"},
+	{"too long? 62\" on a 24\" bow", "mount.height 24 in; motor.shaft 62 in; mount.place bow"},
+	{"shaft is 45, deck height 24, prop blows out in waves", "motor.shaft 45 in; mount.height 24 in"},
+	{"36 or 42 inch for a 14 in transom?", "mount.height 14 in; mount.place transom"},
+	{"length: 18 ft; hull: deep v; loaded: 2,000 lb; wind: 15-20; bow height: 26 in", "wind.speed 15..20 mph; load.total 2000 lb; boat.length 18 ft; mount.height 26 in; boat.hull deep-vee; mount.place bow"},
+	{"mount is 2 ft 3 in up from the water", "mount.height 27 in"},
+	{"13 inch transom, what shaft", "mount.height 13 in; mount.place transom"},
+	{"bow 30 in above water, seas 2-3 feet", "mount.height 30 in; chop.height 2..3 ft; mount.place bow"},
+	{"will a 60 reach? bow is 32 inches high", "motor.shaft 60 in; mount.height 32 in; mount.place bow"},
+	{"kayak bracket sits 8 in above water", "mount.height 8 in; mount.kind bracket"},
+	{"gunwale's 15 inches off the water on my canoe, side clamp mount", "mount.height 15 in; boat.hull canoe; mount.kind clamp"},
+	{"i have a 42\" shaft and the deck height is 21\", ok?", "motor.shaft 42 in; mount.height 21 in"},
+	{"measured 26 and a quarter from deck to waterline", "mount.height 26.25 in"},
+	{"the shaft on my motor is 48 and it sucks air in 1 ft waves on a 20 inch bow", "chop.height 1 ft; motor.shaft 48 in; mount.height 20 in; mount.place bow"},
+	{"shaft too long for a 10 in transom? its 36", "mount.height 10 in; motor.shaft 36 in; mount.place transom"},
+	{"deck to water 19 in empty but 17 with us in it", "mount.height 19 in"},
+	{"top of the bow to the water 2'", "mount.height 24 in; mount.place bow"},
+}
