@@ -110,8 +110,8 @@ func (s *segment) rank(q question, limit int, least float64) []found {
 		s.scoreGroup(g, sc)
 	}
 	for _, p := range q.pairs {
-		s.postings(s.pair, p.text, func(doc int, tf, length float64) {
-			sc.total[doc] += Pair * p.idf
+		s.each(s.pair, p.text, false, func(p blevesegment.Posting) {
+			sc.total[p.Number()] += Pair
 		})
 	}
 	for _, lift := range []struct {
@@ -189,7 +189,7 @@ func saturated(tf, length float64) float64 {
 // lift raises passages that bear a word in their title, heading or topics.
 func (s *segment) lift(words []string, by float64, sc *scores) {
 	for _, w := range words[:min(2, len(words))] {
-		s.each(s.head, w, func(p blevesegment.Posting) {
+		s.each(s.head, w, false, func(p blevesegment.Posting) {
 			sc.total[p.Number()] *= 1 + by
 		})
 	}
@@ -197,7 +197,7 @@ func (s *segment) lift(words []string, by float64, sc *scores) {
 
 // postings visits the passages that hold a term: how often, and their length.
 func (s *segment) postings(d blevesegment.TermDictionary, text string, visit func(doc int, tf, length float64)) {
-	s.each(d, text, func(p blevesegment.Posting) {
+	s.each(d, text, true, func(p blevesegment.Posting) {
 		length := 0.0
 		if n := p.Norm(); n > 0 {
 			length = 1 / (n * n) // zap keeps a length and hands it out as a norm
@@ -206,12 +206,12 @@ func (s *segment) postings(d blevesegment.TermDictionary, text string, visit fun
 	})
 }
 
-func (s *segment) each(d blevesegment.TermDictionary, text string, visit func(blevesegment.Posting)) {
+func (s *segment) each(d blevesegment.TermDictionary, text string, counted bool, visit func(blevesegment.Posting)) {
 	list, err := d.PostingsList([]byte(text), nil, nil)
 	if err != nil {
 		return
 	}
-	it := list.Iterator(true, true, false, nil)
+	it := list.Iterator(counted, counted, false, nil)
 	for {
 		p, err := it.Next()
 		if err != nil || p == nil {

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"hash/crc32"
+	"maps"
 	"slices"
 	"strings"
 
@@ -20,7 +21,7 @@ import (
 const (
 	fieldText = "text" // stems of title twice, heading twice, topics and body
 	fieldHead = "head" // stems of title, heading and topics
-	fieldPair = "pair" // neighbouring stems, for closeness
+	fieldPair = "pair" // neighbouring stems of the head, for closeness
 	fieldWord = "word" // the words as written, for corrections
 )
 
@@ -46,7 +47,7 @@ func build(notes []kb.Note) (*segment, error) {
 
 // open finds the dictionaries of a segment.
 func open(base *zap.SegmentBase) (*segment, error) {
-	s := &segment{base: base, count: int(base.Count())}
+	s := &segment{base: base, count: int(base.Count()) - 1}
 	for _, f := range []struct {
 		name string
 		to   *blevesegment.TermDictionary
@@ -124,15 +125,16 @@ func intact(data []byte) bool {
 type document struct {
 	id     string
 	fields []*field
+	words  []string // as written, for the vocabulary
 }
 
-// documents makes the documents of all passages of notes.
+// documents makes the documents of all passages of notes, and the vocabulary.
 func documents(notes []kb.Note) []bleveindex.Document {
 	var docs []bleveindex.Document
 	for _, n := range notes {
 		docs = append(docs, newDocuments(n)...)
 	}
-	return docs
+	return append(docs, vocabulary(docs))
 }
 
 // newDocuments makes the documents of a note's passages.
@@ -150,12 +152,30 @@ func newDocuments(n kb.Note) []bleveindex.Document {
 			newField(idField, []string{p.ID}, bleveindex.IndexField|bleveindex.StoreField),
 			newField(fieldText, stems(all), bleveindex.IndexField),
 			newField(fieldHead, stems(head), bleveindex.IndexField),
-			newField(fieldPair, pairs(slices.Concat(head, analyse(withoutReferences(p.Text)))), bleveindex.IndexField),
-			newField(fieldWord, append(spellings(all), spellings(head)...), bleveindex.IndexField|bleveindex.SkipFreqNorm),
-		}}
+			newField(fieldPair, pairs(head), bleveindex.IndexField|bleveindex.SkipFreqNorm),
+		}, words: append(spellings(all), spellings(head)...)}
 	}
 	return docs
 }
+
+// vocabulary is the last document of a segment and no passage: it holds, once,
+// every word as written.
+func vocabulary(docs []bleveindex.Document) bleveindex.Document {
+	seen := map[string]bool{}
+	for _, d := range docs {
+		for _, w := range d.(*document).words {
+			seen[w] = true
+		}
+	}
+	all := slices.Sorted(maps.Keys(seen))
+	return &document{id: vocabularyID, fields: []*field{
+		newField(idField, []string{vocabularyID}, bleveindex.IndexField|bleveindex.StoreField),
+		newField(fieldWord, all, bleveindex.IndexField|bleveindex.SkipFreqNorm),
+	}}
+}
+
+// vocabularyID is the id of no passage.
+const vocabularyID = "#"
 
 // join parts texts by a mark that ends a sentence, so that no phrase runs over.
 func join(texts ...string) string { return strings.Join(texts, " . ") }

@@ -4,7 +4,6 @@ import (
 	"embed"
 	"fmt"
 	"hash/fnv"
-	"io/fs"
 	"strings"
 	"sync"
 )
@@ -16,18 +15,19 @@ var builtinFiles embed.FS
 // once and read one by one when wanted; that each of them is without fault is
 // what the package's tests and the lint see to.
 var builtin = sync.OnceValues(func() (*Library, error) {
-	files, err := fs.Glob(builtinFiles, "notes/*.md")
+	files, err := builtinFiles.ReadDir("notes")
 	if err != nil {
 		return nil, fmt.Errorf("built-in notes: %w", err)
 	}
 	l := &Library{builtin: true}
 	stamp := fnv.New64a()
 	fmt.Fprintln(stamp, len(askedText))
-	for _, file := range files {
-		if info, err := fs.Stat(builtinFiles, file); err == nil {
+	for _, f := range files {
+		file := "notes/" + f.Name()
+		if info, err := f.Info(); err == nil {
 			fmt.Fprintln(stamp, file, info.Size())
 		}
-		id := strings.TrimSuffix(strings.TrimPrefix(file, "notes/"), ".md")
+		id := strings.TrimSuffix(f.Name(), ".md")
 		l.entries = append(l.entries, lazily(id, func() Note {
 			data, err := builtinFiles.ReadFile(file)
 			if err != nil {

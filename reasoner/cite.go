@@ -15,7 +15,7 @@ const metric = unit.Metric
 // mostPassages is how many passages an answer quotes; mostFound how many of
 // them a search may bring to a question of words, mostBeside to one of figures.
 const (
-	mostPassages = 9
+	mostPassages = 12
 	mostFound    = 3
 	mostBeside   = 2
 )
@@ -70,9 +70,12 @@ func (c *citer) note(id string) []int {
 // search found, then the rest.
 func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish meaning.Wish) {
 	c := &citer{s: s, a: a, at: map[string]int{}}
-	wordy := slices.ContainsFunc(topics, func(t string) bool { return slices.Contains(worded, t) })
+	wordy := slices.ContainsFunc(topics, isWorded)
 	if wordy {
 		s.quote(c, in, topics, mostFound)
+		for i := range a.Passages { // the words are the answer, whatever figures stand beside them
+			a.Passages[i].Quoted = true
+		}
 	}
 	if fitting := slices.Contains(topics, string(meaning.Fit)); !fitting {
 		c.figures(func(f answer.Figure) bool { return f.Asked })

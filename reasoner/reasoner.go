@@ -91,7 +91,8 @@ func (s *Session) Ask(line string) answer.Answer {
 
 // keep makes next the present state and remembers the one before it.
 func (s *Session) keep(next state) {
-	s.past = append(s.past, s.now)
+	// A solution is large and soon found again: only the facts are remembered.
+	s.past = append(s.past, state{card: s.now.card, topics: s.now.topics})
 	if len(s.past) > mostUndo {
 		s.past = append([]state(nil), s.past[len(s.past)-mostUndo:]...)
 	}

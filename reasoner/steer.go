@@ -59,7 +59,7 @@ func (s *Session) steer(line, word, arg string) answer.Answer {
 var unknownSlots = []string{"boat.length", "boat.hull", "load.total", "people.count", "mount.height", "wind.speed", "water.kind", "use.hours", "wire.run", "load.plate", "money.budget"}
 
 func (s *Session) showBoat(a *answer.Answer, _ string) {
-	a.Understood = understood(s.now.card, nil)
+	a.Understood = understood(s.now.card, nil, s.sys)
 	have := map[string]bool{}
 	for _, f := range s.now.card.Facts {
 		have[f.Slot] = true
@@ -165,7 +165,7 @@ func (s *Session) takeBack(a *answer.Answer, _ string) {
 		return
 	}
 	a.Reply = "Taken back."
-	a.Understood = understood(s.now.card, nil)
+	a.Understood = understood(s.now.card, nil, s.sys)
 }
 
 func (s *Session) startOver(a *answer.Answer, _ string) {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/reasoner/advise"
 	"heronlake.example/ask/reasoner/answer"
 	"heronlake.example/ask/reasoner/card"
@@ -40,7 +41,7 @@ func (s *Session) talk(line string) answer.Answer {
 		return s.finish(s.answerCard(a, state{}, next.topics, out.Wish))
 	}
 	if out.Wish.Out && len(out.Changed) == 0 {
-		a.Understood = understood(s.now.card, nil)
+		a.Understood = understood(s.now.card, nil, s.sys)
 		a.Problems = append(a.Problems, answer.Problem{Kind: "out-of-scope", Text: "That is outside what I know: I fit electric trolling motors to boats. Tell me about the boat, or ask about motors, shafts, batteries, wiring or faults."})
 		return s.finish(a)
 	}
@@ -59,15 +60,15 @@ func (s *Session) talk(line string) answer.Answer {
 // answerCard fills the answer from the card as it stands.
 func (s *Session) answerCard(a answer.Answer, before state, topics []string, wish meaning.Wish) answer.Answer {
 	c := s.now.card
-	a.Understood = understood(c, &before.card)
+	a.Understood = understood(c, &before.card, s.sys)
 	blocked := slices.ContainsFunc(a.Problems, func(p answer.Problem) bool {
 		return p.Kind == "contradiction" || p.Kind == "out-of-range"
 	})
 	in := advise.In{Card: c, Topics: topics, Over: wish.Over, Judge: wish.Judge, Words: wish.Words, Sys: s.sys}
 	if !blocked && figured(topics) {
 		f := fit.Solve(c, topics, s.sys, nil)
-		in.Sol = f.Sol
 		a.Figures = grounded(f, f.Figures())
+		in.Sol, in.Shown = f.Sol, figureCells(a.Figures)
 		refused, sentence := s.failures(f)
 		a.Problems = append(a.Problems, refused...)
 		if len(a.Figures) > 0 {
@@ -218,13 +219,14 @@ func reads(r read.Reading) []answer.Read {
 }
 
 // understood lists the facts that stand, marking what this turn changed.
-func understood(c card.Card, before *card.Card) []answer.Understood {
+func understood(c card.Card, before *card.Card, sys unit.System) []answer.Understood {
 	var out []answer.Understood
 	for _, f := range c.Facts {
 		if meaning.Inner(f.Slot) {
 			continue
 		}
 		u := answer.Understood{Slot: f.Slot, Text: f.Text, Unit: f.Unit, Said: f.Said, Row: f.Row}
+		u.Label, u.Display = fit.Describe(f, sys)
 		if f.Value != nil {
 			u.Value = answer.Num(*f.Value)
 		}

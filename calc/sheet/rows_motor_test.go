@@ -101,7 +101,7 @@ func TestRatingAtTheVoltageSaid(t *testing.T) {
 	for _, c := range []struct {
 		load, volts, want float64
 		warn              bool
-	}{{1900, 24, 70, false}, {1900, 36, 100, false}, {1900, 12, 40, false}, {3600, 12, 55, true}} {
+	}{{1900, 24, 70, false}, {1900, 36, 90, false}, {1900, 12, 40, false}, {3600, 12, 55, true}} {
 		s := solved([]ID{RatedThrust, ThrustClass}, lbs(LoadTotal, c.load), num(MotorVoltage, c.volts))
 		if got := lbOf(s, RatedThrust); math.Abs(got-c.want) > 1e-6 {
 			t.Errorf("%g lb on %g V: rating %g, want %g", c.load, c.volts, got, c.want)

@@ -154,7 +154,7 @@ var thrustRows = []Row{
 	},
 	{
 		Name: "thrust class, each of several motors", Gives: ThrustClass,
-		Needs: []ID{ThrustNeed, MotorCount}, Said: []ID{MotorVoltage},
+		Needs: []ID{ThrustNeed, MotorCount}, Said: []ID{MotorVoltage, MotorThrust},
 		When:    func(v View) bool { return v.Of(MotorCount) > 1 },
 		Formula: "the next rating not below {thrust.need} / {motor.count}",
 		Source:  "ladder of ratings from memory, or the shop's", Basis: Practice, Ladder: true,
@@ -162,7 +162,7 @@ var thrustRows = []Row{
 	},
 	{
 		Name: "thrust class", Gives: ThrustClass,
-		Needs: []ID{ThrustNeed}, Said: []ID{MotorVoltage},
+		Needs: []ID{ThrustNeed}, Said: []ID{MotorVoltage, MotorThrust},
 		Formula: "the next rating not below {thrust.need}",
 		Source:  "ladder of ratings from memory, or the shop's", Basis: Practice, Ladder: true,
 		Compute: func(v View) (float64, error) { return class(v, v.Of(ThrustNeed)) },
@@ -316,24 +316,40 @@ var ThrustLadder = func() Ladder {
 	return l
 }()
 
-// class is the smallest rating not below a need.
+// class is the smallest rating not below a need: of those built for a voltage
+// that was said, where it is left open which motor, and of all where none of
+// them suffices.
 func class(v View, need float64) (float64, error) {
 	ladder := v.Ladder(ThrustClass, ThrustLadder)
+	if v.Said(MotorVoltage) && !v.Said(MotorThrust) {
+		if c, ok := nextAt(ladder, v.Voltage(MotorVoltage), need); ok {
+			return c, nil
+		}
+		v.Warn("no rating usual on the voltage said meets the need")
+	}
 	c, ok := ladder.Next(need)
 	switch {
 	case ok:
+		return c, nil
 	case v.AtBandEnd():
-		c = ladder[len(ladder)-1] // the end of a band: the ladder goes no further
-	default:
-		return 0, &RangeError{Cell: ThrustNeed, Value: need, High: ladder[len(ladder)-1],
-			Text: fmt.Sprintf("above the largest single rating, %s: two motors, or no job for an electric bow motor",
-				unit.Show(ladder[len(ladder)-1], unit.Thrust, unit.US))}
+		return ladder[len(ladder)-1], nil // the ladder goes no further
 	}
-	if v.Said(MotorVoltage) && v.Noting() {
-		volts, usual := v.Voltage(MotorVoltage), typical.ClassVolts(unit.Force(c))
-		if at := typical.ClassesAt(volts); len(at) > 0 && volts < usual && c > at[len(at)-1].Rating.Newtons() {
-			v.Warn(fmt.Sprintf("a rating of this size is built for %.0f volts, not for %.0f", usual.Volts(), volts.Volts()))
+	return 0, &RangeError{Cell: ThrustNeed, Value: need, High: ladder[len(ladder)-1],
+		Text: fmt.Sprintf("above the largest single rating, %s: two motors, or no job for an electric bow motor",
+			unit.Show(ladder[len(ladder)-1], unit.Thrust, unit.US))}
+}
+
+// nextAt is the smallest rating of a ladder that is built for a voltage and not
+// below a need; ok is false, with the largest one built for it, where none is.
+func nextAt(ladder Ladder, volts unit.Voltage, need float64) (rating float64, ok bool) {
+	low, high := typical.RatingRange(volts)
+	for _, c := range ladder {
+		if f := unit.Force(c); f < low || f > high {
+			continue
+		}
+		if rating = c; c >= need*(1-1e-9) {
+			return c, true
 		}
 	}
-	return c, nil
+	return rating, false
 }

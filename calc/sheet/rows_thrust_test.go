@@ -215,8 +215,27 @@ func TestVoltage(t *testing.T) {
 	if s := solved([]ID{SystemVoltage}, lbf(MotorThrust, 100)); !strings.Contains(warns(s, SystemVoltage), "24 and for 36") {
 		t.Errorf("no word that classes overlap at 100 lb: %q", warns(s, SystemVoltage))
 	}
-	if s := solved([]ID{ThrustClass}, lbs(LoadTotal, 3700), num(MotorVoltage, 12)); !strings.Contains(warns(s, ThrustClass), "not for 12") {
+	if s := solved([]ID{ThrustClass}, lbs(LoadTotal, 3700), num(MotorVoltage, 12)); !strings.Contains(warns(s, ThrustClass), "no rating usual on the voltage said") {
 		t.Errorf("no word that the class is not built for 12 volts: %q", warns(s, ThrustClass))
+	}
+}
+
+// A voltage that is wished for chooses among its own ratings; a motor in hand is
+// judged against all.
+func TestClassAtTheVoltageSaid(t *testing.T) {
+	for _, c := range []struct {
+		given []Given
+		want  int
+	}{
+		{[]Given{lbs(LoadTotal, 1900)}, 40},
+		{[]Given{lbs(LoadTotal, 1900), num(MotorVoltage, 24)}, 70},
+		{[]Given{lbs(LoadTotal, 1900), num(MotorVoltage, 36)}, 90},
+		{[]Given{lbs(LoadTotal, 3600), num(MotorVoltage, 12)}, 80},
+		{[]Given{lbs(LoadTotal, 1900), num(MotorVoltage, 24), lbf(MotorThrust, 80)}, 40},
+	} {
+		if s := solved(thrustFigures, c.given...); classOf(s) != c.want {
+			t.Errorf("%v: class %d lb, want %d", c.given, classOf(s), c.want)
+		}
 	}
 }
 

@@ -96,22 +96,16 @@ func ClassVolts(rating unit.Force) unit.Voltage {
 	return MotorClasses[len(MotorClasses)-1].Volts
 }
 
-// ClassesAt are the ratings of the ladder built for a voltage, the highest
-// voltage of the ladder standing for all above it.
-func ClassesAt(volts unit.Voltage) []MotorClass {
-	if top := MotorClasses[len(MotorClasses)-1].Volts; volts > top {
-		volts = top
+// RatingRange is what ratings are built for a voltage, classes overlapping: 24
+// volts to about 100 lb, 36 volts from about 90. From memory.
+func RatingRange(volts unit.Voltage) (low, high unit.Force) {
+	switch {
+	case volts < 18:
+		return 0, unit.PoundForce(60)
+	case volts < 30:
+		return unit.PoundForce(60), unit.PoundForce(101)
 	}
-	first, end := 0, 0
-	for i, c := range MotorClasses {
-		if c.Volts == volts {
-			if end == 0 {
-				first = i
-			}
-			end = i + 1
-		}
-	}
-	return MotorClasses[first:end]
+	return unit.PoundForce(89), MostRating
 }
 
 // UsualRating is a common motor of a voltage, SI.

@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"gonum.org/v1/gonum/interp"
 	"pgregory.net/rapid"
 
 	"heronlake.example/ask/calc/typical"
@@ -30,6 +31,25 @@ func TestUsualCurrents(t *testing.T) {
 	}
 }
 
+// A second opinion on the straight lines between classes: gonum's interpolation.
+func TestWattsAgainstGonum(t *testing.T) {
+	var ratings, watts []float64
+	for _, c := range typical.MotorClasses {
+		ratings, watts = append(ratings, c.Rating.Newtons()), append(watts, c.Watts().Watts())
+	}
+	var line interp.PiecewiseLinear
+	if err := line.Fit(ratings, watts); err != nil {
+		t.Fatal(err)
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		r := rapid.Float64Range(ratings[0], ratings[len(ratings)-1]).Draw(t, "rating")
+		w, ok := typical.MotorWatts(unit.Newtons(r))
+		if want := line.Predict(r); !ok || math.Abs(w.Watts()-want) > 1e-9*want {
+			t.Fatalf("%g N: %g W, gonum has %g W", r, w.Watts(), want)
+		}
+	})
+}
+
 func TestWattsAndRatingAreInverse(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := unit.PoundForce(rapid.Float64Range(15, 250).Draw(t, "pounds"))
@@ -51,14 +71,17 @@ func TestClassVolts(t *testing.T) {
 			t.Errorf("%g lb on %g V, want %g", c.pounds, got.Volts(), c.volts)
 		}
 	}
-	for _, c := range []struct{ volts, low, high float64 }{{12, 30, 55}, {24, 70, 90}, {36, 100, 120}, {48, 100, 120}} {
-		at := typical.ClassesAt(unit.Volts(c.volts))
-		if len(at) == 0 || math.Abs(at[0].Rating.PoundForce()-c.low) > 1e-9 || math.Abs(at[len(at)-1].Rating.PoundForce()-c.high) > 1e-9 {
-			t.Errorf("%g V: %v, want %g to %g lb", c.volts, at, c.low, c.high)
+}
+
+// Every class lies in the range of its own voltage.
+func TestRatingRange(t *testing.T) {
+	for _, c := range typical.MotorClasses {
+		if low, high := typical.RatingRange(c.Volts); c.Rating < low || c.Rating > high {
+			t.Errorf("%.0f lb is outside %.0f to %.0f lb of %.0f V", c.Rating.PoundForce(), low.PoundForce(), high.PoundForce(), c.Volts.Volts())
 		}
 	}
-	if at := typical.ClassesAt(unit.Volts(18)); len(at) != 0 {
-		t.Errorf("18 V has classes: %v", at)
+	if low, _ := typical.RatingRange(unit.Volts(48)); low.PoundForce() < 80 {
+		t.Errorf("48 V begins at %.0f lb", low.PoundForce())
 	}
 }
 

@@ -13,7 +13,7 @@ var trade = []Entry{
 	{"flats boat", Hull, []string{"flats skiff", "poling skiff", "flat skiff", "technical skiff", "flats rig", "flatsboat", "micro skiff", "microskiff"}},
 	{"pontoon", Hull, []string{"toon", "tritoon", "tri toon", "triple toon", "pontoon boat", "party barge", "toon boat", "bentoon", "pontune", "pontoon barge"}},
 	{"canoe", Hull, []string{"canoo", "square stern canoe", "square back canoe"}},
-	{"kayak", Hull, []string{"yak", "sea kayak", "ocean kayak", "touring kayak", "rec kayak", "recreational kayak", "pedal kayak", "sit on top", "sit inside", "sit in kayak", "fishing kayak", "sit on top yak", "sit on top kayak", "sot kayak", "kyak", "kayac"}},
+	{"kayak", Hull, []string{"yak", "sea kayak", "ocean kayak", "touring kayak", "rec kayak", "recreational kayak", "pedal kayak", "sit on top", "sit inside", "sit in kayak", "fishing kayak", "sit on top yak", "sit on top kayak", "sot kayak", "kyak", "kayac", "kayk"}},
 	{"inflatable", Hull, []string{"rubber boat", "rubber dinghy", "rubber raft", "inflatable boat", "inflatable dinghy", "blow up boat", "rib", "inflatible", "raft", "air floor boat"}},
 	{"sailboat", Hull, []string{"sail boat", "sailing boat", "sloop", "keelboat", "keel boat", "yawl", "daysailer", "day sailer", "sailing yacht"}},
 	{"other hull", Hull, []string{"rowboat", "row boat", "rowing boat", "deck boat", "deckboat", "houseboat", "house boat", "drift boat", "driftboat", "catamaran", "cat boat", "paddle board", "paddleboard", "runabout", "cuddy", "cuddy cabin", "bowrider", "bow rider", "ski boat", "dinghy", "punt"}},

@@ -26,9 +26,10 @@ type In struct {
 	Card   card.Card
 	Sol    *sheet.Solution
 	Topics []string
-	Over   string   // the slot that a comparison is about
-	Judge  []string // slots whose said value is to be judged
-	Words  []string // what a wordy question is about
+	Over   string     // the slot that a comparison is about
+	Judge  []string   // slots whose said value is to be judged
+	Words  []string   // what a wordy question is about
+	Shown  []sheet.ID // figures that rest on something said; nil means every known one
 	Sys    unit.System
 }
 

@@ -43,9 +43,9 @@ var cautionRows = []cautionRow{
 	{"weeds", func(in In) bool { return in.wants("water.weeds") || in.mentions("weeds") },
 		"Weeds and fishing line wrap the prop: stop, open the breaker, then clear it.", "care-prop-and-line"},
 	{"canoe-side", func(in In) bool { return in.hull("canoe") && in.asks("fit", "thrust", "choice") },
-		"A motor clamped to a canoe's side pulls it over: keep it small, central, and low.", "mount-on-a-kayak"},
+		"A motor clamped to a canoe's side pulls it over: keep it small, central, and low.", "hull-canoe"},
 	{"electric-only", func(in In) bool { return in.said("water.rules") == "electric-only" || in.mentions("electric-only") },
-		"Electric-only and no-motor waters have local rules: check them, and whether the boat must be registered.", "rules-and-licences"},
+		"Electric-only and no-motor waters have local rules: check them, and whether the boat must be registered.", "electric-only-waters"},
 	{"registration", func(in In) bool { return in.hull("canoe", "kayak", "inflatable") && in.asks("fit") },
 		"A motor makes a canoe, kayak or raft a numbered vessel in many places: check the local rules.", "rules-and-licences"},
 	{"open-stern", func(in In) bool {
@@ -72,7 +72,7 @@ var cautionRows = []cautionRow{
 	{"cold-water", func(in In) bool { return in.freezing() || in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 10) },
 		"Cold takes capacity from the battery and kills quickly in the water: wear the life jacket.", "cold-batteries"},
 	{"prop", func(in In) bool { return in.asks("fault") },
-		"Open the breaker before you touch prop, plug or terminals.", "fault-breaker-trips"},
+		"Open the breaker before you touch prop, plug or terminals.", "people-in-the-water"},
 }
 
 // MostCautions is how many an answer carries: more would not be read.
@@ -96,4 +96,4 @@ func Cautions(in In) []Cautioned {
 }
 
 // Notice is the standing line of every answer that holds a figure.
-const Notice = "Planning figures. Regulations in force, the makers' manuals and a qualified marine electrician come first."
+const Notice = "Regulations in force, makers' manuals, a qualified marine electrician decide."

@@ -101,6 +101,7 @@ var headRows = []headRow{
 	{"breaker", []sheet.ID{sheet.BreakerDistance}, "Within {breaker.distance} of the battery, measured along the wire."},
 	{"charger", []sheet.ID{sheet.ChargerCurrent}, "{charger.current} for each battery."},
 	{"charger", []sheet.ID{sheet.ChargeTime}, "About {charge.time} on the charger."},
+	{"hold in a stream", []sheet.ID{sheet.HoldCurrent}, "It holds in a stream of about {hold.current} at full throttle."},
 	{"hold", []sheet.ID{sheet.HoldWind}, "It holds in a wind of about {hold.wind} at full throttle."},
 	{"speed", []sheet.ID{sheet.SpeedTop}, "About {speed.top} flat out."},
 	{"capacity", []sheet.ID{sheet.LoadMargin}, ""},
@@ -132,6 +133,9 @@ func Headline(in In) string {
 		if t == "capacity" && in.knows([]sheet.ID{sheet.LoadMargin}) {
 			out = append(out, margin(in))
 			continue
+		}
+		if t == "hold" && (in.mentions("current") || in.told(sheet.CurrentSpeed) && !in.told(sheet.WindSpeed)) {
+			t = "hold in a stream"
 		}
 		for _, r := range headRows {
 			if r.topic == t && in.knows(r.needs) {
@@ -198,9 +202,11 @@ func judged(in In, topic string) bool {
 	return false
 }
 
+// knows reports whether all cells are known and, where they are figures, shown:
+// a headline tells nothing that the figures do not.
 func (in In) knows(ids []sheet.ID) bool {
 	for _, id := range ids {
-		if !in.Sol.Has(id) {
+		if !in.Sol.Has(id) || in.Shown != nil && id.Describe().Figure && !slices.Contains(in.Shown, id) {
 			return false
 		}
 	}

@@ -36,6 +36,7 @@ type Answer struct {
 	Parts      []Part       `json:"parts,omitempty"`
 	Offers     []Offer      `json:"offers,omitempty"`    // what the shelf holds for this boat, the best first
 	Shelf      string       `json:"shelf,omitempty"`     // whose shelf that is
+	Measures   []Measure    `json:"measures,omitempty"`  // on a fit sheet: how to measure what is still assumed
 	Corrected  []Corrected  `json:"corrected,omitempty"` // misspelt trade words and what they were taken for
 	Notice     string       `json:"notice,omitempty"`    // the standing line on regulations, manuals and electricians
 	// Steer names the colon word that this answers ("boat", "why", "undo", ...);
@@ -200,6 +201,24 @@ type Curve struct {
 	X      Axis         `json:"x"`
 	Y      Axis         `json:"y"`
 	Points [][2]float64 `json:"points"`
+	Marks  []Mark       `json:"marks,omitempty"`
+}
+
+// Mark is a value of note on one axis of a curve: the wind said, a rating that
+// is sold.
+type Mark struct {
+	Axis  string  `json:"axis"` // x or y
+	Value float64 `json:"value"`
+	Label string  `json:"label"`
+	Own   bool    `json:"own,omitempty"` // this boat's, among others
+}
+
+// Measure tells how to measure what a fit still assumes.
+type Measure struct {
+	Slot  string `json:"slot"`
+	Label string `json:"label"`
+	Taken string `json:"taken"` // what was assumed
+	How   string `json:"how"`
 }
 
 // Axis names one direction of a curve.
@@ -214,6 +233,7 @@ type Part struct {
 	Item  string   `json:"item,omitempty"` // the shop's own name of it
 	Count int      `json:"count"`
 	Price *float64 `json:"price,omitempty"` // each; absent where the shelf has none
+	Sum   *float64 `json:"sum,omitempty"`   // price times count
 	Note  string   `json:"note,omitempty"`
 }
 
@@ -273,6 +293,9 @@ func (a *Answer) Finish() {
 	for i := range a.Curves {
 		for j, p := range a.Curves[i].Points {
 			a.Curves[i].Points[j] = [2]float64{unit.Round(p[0], 6), unit.Round(p[1], 6)}
+		}
+		for j := range a.Curves[i].Marks {
+			a.Curves[i].Marks[j].Value = unit.Round(a.Curves[i].Marks[j].Value, 6)
 		}
 	}
 	empty(&a.Read)

@@ -31,6 +31,10 @@ type Card struct {
 	// Asked is the topics asked last, so that "and at half throttle?" and a bare
 	// corrected number know what they are about.
 	Asked []string
+	// Over is the slot between whose values the last turn asked to choose, and
+	// Offered the values named, so that "go with the 31" is understood.
+	Over    string
+	Offered []string
 	// Metric tells that the speaker has used metric units.
 	Metric bool
 	// Parked is the other boats of the conversation, for "back to the jon".

@@ -136,7 +136,7 @@ func askable(slot string) int {
 
 func (f *Fit) assumed(st *sheet.Step) answer.Assumed {
 	c := st.ID.Describe()
-	a := answer.Assumed{Slot: Public(st.ID), Why: st.Guess.Why, Source: st.Row.Source, Display: st.Show(f.Sys)}
+	a := answer.Assumed{Slot: Public(st.ID), Label: c.Label, Why: st.Guess.Why, Source: st.Row.Source, Display: st.Show(f.Sys)}
 	if c.Word {
 		a.Text = st.Word
 		return a
@@ -146,6 +146,40 @@ func (f *Fit) assumed(st *sheet.Step) answer.Assumed {
 		a.Display += " (" + b + ")"
 	}
 	return a
+}
+
+// Describe is how a fact is called and shown to a person: its label, and its
+// value in the reader's units with the ends of a range.
+func Describe(f card.Fact, sys unit.System) (label, display string) {
+	id, ok := CellOf(f.Slot)
+	if !ok {
+		return f.Slot, f.Text
+	}
+	c := id.Describe()
+	if c.Word {
+		switch f.Text {
+		case "true":
+			return c.Label, "yes"
+		case "false":
+			return c.Label, "no"
+		}
+		return c.Label, f.Text
+	}
+	show := func(x *float64) string { return unit.Show(*x*factor(f.Slot), c.Form, sys) }
+	switch {
+	case f.Low != nil && f.High != nil:
+		display = Range(*f.Low*factor(f.Slot), *f.High*factor(f.Slot), c.Form, sys)
+		if display == "" {
+			display = show(f.High)
+		}
+	case f.Value != nil:
+		display = show(f.Value)
+	case f.High != nil:
+		display = "at most " + show(f.High)
+	case f.Low != nil:
+		display = "at least " + show(f.Low)
+	}
+	return c.Label, display
 }
 
 // Public is the public name of a cell: the slot's where the cell holds what was

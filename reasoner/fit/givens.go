@@ -72,11 +72,15 @@ func CellOf(slot string) (sheet.ID, bool) {
 	return sheet.Lookup(slot)
 }
 
-func bandOf(f card.Fact) (band.Band[float64], bool) {
-	k := 1.0
-	if r, ok := factorRows[f.Slot]; ok {
-		k = r
+func factor(slot string) float64 {
+	if k, ok := factorRows[slot]; ok {
+		return k
 	}
+	return 1
+}
+
+func bandOf(f card.Fact) (band.Band[float64], bool) {
+	k := factor(f.Slot)
 	at := func(p *float64) float64 { return *p * k }
 	switch {
 	case f.Value != nil && f.Low != nil && f.High != nil:

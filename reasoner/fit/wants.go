@@ -126,7 +126,7 @@ func Wants(topics []string) []Wanted {
 	}
 	// A figure asked for by its own topic is shown whether or not its slot was said.
 	for i := range out {
-		if out[i].Asked && out[i].ID != sheet.HoldCurrent {
+		if out[i].Asked {
 			out[i].Only = 0
 		}
 	}

@@ -18,9 +18,13 @@ func TestLongLines(t *testing.T) {
 	for _, s := range shapes {
 		took := func(n int) time.Duration {
 			r := read.Read(strings.Repeat(s, n/len(s)))
-			began := time.Now()
-			Bind(r, before)
-			return time.Since(began)
+			best := time.Hour
+			for range 3 { // the machine may be busy with something else
+				began := time.Now()
+				Bind(r, before)
+				best = min(best, time.Since(began))
+			}
+			return best
 		}
 		took(10_000)
 		short, long := took(40_000), took(160_000)

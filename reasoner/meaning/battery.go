@@ -79,6 +79,9 @@ func countsBatteries(l *line, m int) bool {
 	if me.Value == nil || *me.Value != float64(int(*me.Value)) {
 		return false
 	}
+	if at := l.at[m]; l.text(at-1) == "x" && l.endsAt(at) && (l.any(chemistries) || l.hasKind(read.Charge)) {
+		return true // "100 ah lithium x 3"
+	}
 	for k, i := 0, l.at[m]+1; i < len(l.terms) && k < 5; i, k = i+1, k+1 {
 		t := &l.terms[i]
 		switch {

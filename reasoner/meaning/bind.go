@@ -15,6 +15,7 @@ import (
 func Bind(r read.Reading, c card.Card) Outcome {
 	out := Outcome{Card: c}
 	out.Card.Turn = c.Turn + 1
+	stood := c
 	l := newLine(r, c)
 	out.Command = l.command()
 	if out.Command == Undo {
@@ -35,6 +36,10 @@ func Bind(r read.Reading, c card.Card) Outcome {
 	out.Card.Turn = c.Turn + 1
 	out.Wish = l.wish(out.Card, out.Changed)
 	l.check(&out)
+	if out.Command == Fresh {
+		out.Changed = changed(stood, out.Card)
+	}
+	out.Card.Over, out.Card.Offered = l.over, l.compare
 	if len(out.Wish.Topics) > 0 {
 		out.Card.Asked = topicNames(out.Wish.Topics)
 	}
@@ -59,6 +64,7 @@ func (l *line) understand() {
 	l.weather()       // winds and water in words
 	l.wants()         // wishes, negated wishes
 	l.followUp()      // changes to what stands
+	l.relabel()       // "no, I mean dry"
 	l.reportLeft()    // what found no place
 }
 

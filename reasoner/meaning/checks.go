@@ -29,7 +29,6 @@ var limitRows = []limitRow{
 	{"battery.capacity", 0.5, 5000, "a battery holds up to a few hundred amp-hours"},
 	{"use.hours", 0, 72, "a day has 24 hours"},
 	{"use.throttle", 0, 1.0001, "throttle goes to 100 percent"},
-	{"wire.run", 0.02, 100, "a wire run is at most 100 ft or so"},
 	{"temperature.air", -60, 60, "no such weather"},
 }
 

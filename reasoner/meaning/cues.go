@@ -130,7 +130,11 @@ func (l *line) measures() {
 		l.look(l.at[m], &v)
 		from := len(bids)
 		bids = l.bidsFor(m, &v, bids)
-		if mends && m < mendsWithin && (len(bids) == from || bids[from].c.weight <= 4) {
+		if m < mendsWithin && l.picks(m) {
+			bids = bids[:from]
+			continue
+		}
+		if m < mendsWithin && (mends || len(bids) == from && l.goesOn(m)) && (len(bids) == from || bids[from].c.weight <= 4) {
 			if slot, ok := l.correction(m); ok {
 				l.mend(m, slot)
 				bids = bids[:from]
@@ -173,6 +177,9 @@ func (l *line) bidsFor(m int, v *view, bids []bid) []bid {
 // score weighs one row against one measure.
 func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 	me := &l.r.Measures[m]
+	if me.Kind == read.Length && farUnit[me.Spoken] && c.slot != "use.distance" {
+		return 0, false
+	}
 	dist, found := 0, c.alone
 	if d, ok := match(v.after, c.after, c.reachA); ok {
 		dist, found = 2*d, true
@@ -213,6 +220,9 @@ func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 	}
 	return c.weight*16 - dist, true
 }
+
+// farUnit are units of a trip, in which no part of a boat is measured.
+var farUnit = map[string]bool{"mi": true, "km": true, "nmi": true, "mile": true, "miles": true, "kilometre": true}
 
 func (c *cue) bareFor(me *read.Measure) string {
 	if me.Kind == read.Number && c.kind != read.Number {

@@ -66,6 +66,9 @@ func (l *line) peopleChange(i, to int, n float64) (count float64, row string, ok
 			return max(*known.Value-n, 0), "somebody stays ashore", true
 		}
 	}
+	if w := l.text(to + 1); w == "off" || w == "out" {
+		return max(*known.Value-n, 0), "somebody stays ashore", true
+	}
 	for k := max(0, i-3); k <= min(to+3, len(l.terms)-1); k++ {
 		id, text := l.terms[k].id, l.terms[k].text
 		if id == idAdd && !l.stopBetween(min(k, i), max(k, to)) || id == idBigger && text == "more" && k >= i && k <= to || id == words.Of("and") && text == "plus" && k < i {
@@ -192,7 +195,7 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		}
 		score := 0
 		if f.Turn == last {
-			score += 4
+			score += 8
 		}
 		if l.askedAbout(f.Slot) {
 			score += 5
@@ -218,6 +221,88 @@ func (l *line) correction(m int) (slot string, ok bool) {
 	}
 	_ = tie
 	return best.slot, best.slot != "" && best.score > 0
+}
+
+// goesOn tells that a number without a word of its own, in a short later turn,
+// takes the place of one said before: "and at 1,800", "more like 4".
+func (l *line) goesOn(m int) bool {
+	i := l.at[m]
+	if len(l.before.Facts) == 0 || len(l.terms) > 9 || !l.endsAt(i) && l.id(i+1) != idActually && l.text(i+1) != "then" && l.text(i+1) != "instead" {
+		return false
+	}
+	if i == 0 || l.terms[i-1].filler || l.terms[i-1].mark != 0 {
+		return true
+	}
+	switch l.id(i - 1) {
+	case idWhatIf, idAnd, idWith, idBack, idActually, idBigger:
+		return true
+	}
+	switch l.text(i - 1) {
+	case "under", "over", "more", "be", "only", "or", "closer", "than", "be at", "as":
+		return true
+	}
+	me := &l.r.Measures[m]
+	return me.Kind != read.Number
+}
+
+// picks takes a number that is one of those offered to choose between the turn
+// before: "go with the 31".
+func (l *line) picks(m int) bool {
+	me := &l.r.Measures[m]
+	if l.before.Over == "" || me.Kind != read.Number && me.Unit != unitOf[l.before.Over] {
+		return false
+	}
+	if id := l.id(l.at[m] + 1); id != words.None && (id == idPerson || id.Kind() == words.Hull) {
+		return false
+	}
+	for _, o := range l.before.Offered {
+		if bareDigits(o) != bareDigits(me.Said) {
+			continue
+		}
+		if l.before.Over == "battery.group" {
+			l.used[m] = true
+			l.put(card.Fact{Slot: "battery.group", Text: groupName(me), Said: l.said(me.Start, me.End), Row: "one of those offered"})
+			return true
+		}
+		if unit, fits := l.unitFor(me, l.before.Over); fits {
+			v := l.convertTo(me, unit)
+			l.used[m] = true
+			l.put(card.Fact{Slot: l.before.Over, Value: v.value, Low: v.low, High: v.high, Unit: unitOf[l.before.Over], Said: l.said(me.Start, me.End), Row: "one of those offered"})
+			return true
+		}
+	}
+	return false
+}
+
+// bareDigits is the digits of a text.
+func bareDigits(s string) string {
+	var b strings.Builder
+	for i := 0; i < len(s); i++ {
+		if s[i] >= '0' && s[i] <= '9' || s[i] == '.' {
+			b.WriteByte(s[i])
+		}
+	}
+	return b.String()
+}
+
+// relabel reads "loaded" or "no, I mean dry" of a weight said before.
+func (l *line) relabel() {
+	if len(l.r.Measures) > 0 || len(l.terms) > 6 || l.questionish() {
+		return
+	}
+	from, to := "load.total", "load.dry"
+	if l.anyOf("loaded") {
+		from, to = to, from
+	} else if !l.anyOf("dry") {
+		return
+	}
+	f, ok := l.before.Get(from)
+	if !ok || l.knows(to) {
+		return
+	}
+	f.Slot, f.Row = to, "a weight given its name"
+	l.drops = append(l.drops, from)
+	l.put(f)
 }
 
 // mend puts a corrected number in the slot that it mends.

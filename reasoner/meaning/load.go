@@ -30,6 +30,7 @@ var weightCues = []cue{
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
 	{name: "motor, weight, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, before: of("motor"), reachB: 0, weight: 6, need: of("capacity plate")},
 	{name: "people together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 3, weight: 9, when: together},
+	{name: "engine: power, weight", slot: "load.engine", kind: read.Mass, low: 10, high: 450, alone: true, weight: 7, when: engineSentence},
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
 
 	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
@@ -127,6 +128,13 @@ func engineWeighs(l *line, m int) bool {
 	return l.subject(m, ofOutboardHorsepower) || l.subject(m, ofMotor) && !l.subject(m, ofTrollingMotor)
 }
 
+// engineSentence accepts "Engine: 90 hp, 360 lb."
+func engineSentence(l *line, m int) bool {
+	i := l.at[m]
+	s := l.sentence(i)
+	return l.id(s) == words.Of("outboard") && l.terms[s].measure < 0 && i-s <= 5 && l.endsAt(i)
+}
+
 // eachOrGroup accepts a weight right behind the people. Whether it is each
 // person's or all of theirs together is settled in people.go.
 func eachOrGroup(l *line, m int) bool {
@@ -212,7 +220,7 @@ func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" }
 func iAm(l *line, m int) bool {
 	i := l.at[m]
 	s := l.segment(i)
-	return (l.text(s) == "im" || l.id(s) == words.Of("me") && l.text(s+1) == "am") && i-s <= 5 && (l.r.Measures[m].Kind == read.Mass || i-s == 1)
+	return (l.text(s) == "im" || l.id(s) == words.Of("me") && l.text(s+1) == "am") && i-s <= 5 && (l.r.Measures[m].Kind == read.Mass || i-s == 1 || l.endsAt(i) && i-s == 3 && l.terms[i-2].measure >= 0)
 }
 
 // segment is the first term of the stretch between pauses in which a term
@@ -288,7 +296,14 @@ var unlabelled = map[string]bool{"a boat's weight, unlabelled": true, "pounds of
 // the gear's or the engine's weights are listed beside it.
 func (l *line) partsNotTotal() {
 	total, ok := l.fact("load.total")
-	if !ok || !unlabelled[total.Row] || l.setSlots["load.dry"] {
+	if !ok || !unlabelled[total.Row] {
+		return
+	}
+	if dry, both := l.fact("load.dry"); both {
+		_, most := ends(quantity{total.Value, total.Low, total.High})
+		if least, _ := ends(quantity{dry.Value, dry.Low, dry.High}); most < least {
+			l.takeBack("load.total", "no word says whose weight it is")
+		}
 		return
 	}
 	for _, part := range []string{"people.each", "load.gear", "load.engine"} {
@@ -298,5 +313,24 @@ func (l *line) partsNotTotal() {
 			l.setSlots["load.dry"] = true
 			return
 		}
+	}
+}
+
+// takeBack frees a slot that a measure had taken on too little evidence, and
+// lets the measure be reported.
+func (l *line) takeBack(slot, why string) {
+	for i := range l.facts {
+		if l.facts[i].Slot != slot {
+			continue
+		}
+		for m := range l.r.Measures {
+			if l.r.Measures[m].Said == l.facts[i].Said && l.used[m] && l.reason[m] == "" {
+				l.reason[m] = why
+				break
+			}
+		}
+		l.facts = append(l.facts[:i], l.facts[i+1:]...)
+		delete(l.setSlots, slot)
+		return
 	}
 }

@@ -21,7 +21,7 @@ var motorCues = []cue{
 
 	{name: "volts", slot: "motor.voltage", kind: read.Voltage, low: 12, high: 48, alone: true, weight: 6, when: nominalVolts},
 	{name: "each battery's volts", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 48, alone: true, weight: 8, when: voltsEach},
-	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 8.5, alone: true, weight: 7, when: nominalBattery},
+	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 52, alone: true, weight: 7, when: nominalBattery},
 	{name: "on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 3, when: bareVolts},
 	{name: "a meter reading", slot: "", kind: read.Voltage, alone: true, weight: 4, when: not(anyVolts)},
 
@@ -91,7 +91,7 @@ func bareRating(l *line, m int) bool {
 	if me.Kind == read.Mass {
 		return next == words.None || afterRating.holds(next)
 	}
-	if l.has.holds(words.Of("deck")) || l.has.holds(words.Of("waterline")) || l.has.holds(words.Of("shaft")) {
+	if l.anyOf("deck", "waterline", "shaft") && stockedShafts[me.Bare] {
 		return false
 	}
 	if next == words.None && i+1 < len(l.terms) && l.terms[i+1].mark == 0 && l.terms[i+1].measure < 0 && !l.terms[i+1].filler && !afterRatingWords[l.text(i+1)] {
@@ -132,7 +132,7 @@ func nominalVolts(l *line, m int) bool {
 
 func nominalBattery(l *line, m int) bool {
 	v := l.r.Measures[m].Value
-	return v != nil && (*v == 2 || *v == 6 || *v == 8)
+	return v != nil && (*v == 2 || *v == 6 || *v == 8 || l.anyOf("lithium") && (*v == 12.8 || *v == 25.6 || *v == 38.4 || *v == 51.2))
 }
 
 func anyVolts(l *line, m int) bool { return nominalVolts(l, m) || nominalBattery(l, m) }
@@ -147,8 +147,12 @@ func voltsEach(l *line, m int) bool {
 	if _, _, ok := l.near(i, 1, ofEach, 3); ok {
 		return true
 	}
-	if i > 0 && l.terms[i-1].measure >= 0 {
-		me := &l.r.Measures[l.terms[i-1].measure]
+	k := i - 1
+	if l.text(k) == "x" {
+		k--
+	}
+	if k >= 0 && l.terms[k].measure >= 0 {
+		me := &l.r.Measures[l.terms[k].measure]
 		return me.Kind == read.Number && me.Value != nil && *me.Value >= 2 && *me.Value <= 12
 	}
 	return l.id(i-1) == words.Of("pair")

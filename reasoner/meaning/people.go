@@ -27,7 +27,7 @@ var (
 func (l *line) people() {
 	for i := 0; i < len(l.terms); i++ {
 		if n, to, ok := l.ordinalPerson(i); ok && !l.setSlots["people.count"] {
-			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
+			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.negated[i] || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
 				n--
 			}
 			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "somebody more"})
@@ -130,7 +130,7 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 	case t.id == idPerson && l.plural(i) && l.smallNumber(i-1) == 0:
 		// "people 2", "anglers: 3"
 		k := i + 1
-		if k < len(l.terms) && l.terms[k].mark == ',' && l.r.Text[l.terms[k].start] == ':' {
+		if k < len(l.terms) && l.terms[k].mark == ':' {
 			k++
 		}
 		if v := l.smallNumber(k); v > 0 && v <= 20 && !l.countsNoun(k+1) {
@@ -146,9 +146,18 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 		v := l.smallNumber(i + 2)
 		return v, i + 2, v, v, true
 	}
+	if v := l.smallNumber(i); v > 0 && l.text(i+1) == "or" && l.smallNumber(i+2) > v {
+		// "4 or 5 people"
+		if _, to, multi, ok := l.item(i + 2); ok && multi {
+			return l.smallNumber(i + 2), to, v, l.smallNumber(i + 2), true
+		}
+	}
 	n, to, multi, ok := l.item(i)
 	if !ok {
 		return 0, 0, 0, 0, false
+	}
+	if multi && l.takesAlong(i, to) {
+		return n + 1, to, n + 1, n + 1, true
 	}
 	if sum, end, many := l.list(i, n, to); many {
 		return sum, end, sum, sum, true
@@ -165,6 +174,25 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 	return 0, 0, 0, 0, false
 }
 
+// takesAlong tells that the speaker goes as well: "i usually take two buddies".
+func (l *line) takesAlong(i, to int) bool {
+	switch l.text(to) {
+	case "buddies", "friends", "pals", "mates", "kids", "clients", "buddy", "friend":
+	default:
+		return false
+	}
+	if l.terms[i].measure < 0 && l.terms[i].id != idPair || l.knows("people.count") {
+		return false
+	}
+	for k := i - 1; k >= 0 && k >= i-2; k-- {
+		switch l.text(k) {
+		case "take", "bring", "taking", "bringing", "takes", "brings":
+			return true
+		}
+	}
+	return false
+}
+
 // list goes on from the first of a list of persons: "me + wife", "two adults
 // and two kids", "dad, my brother and me".
 func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool) {
@@ -173,7 +201,7 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 	numbered := l.terms[start].measure >= 0
 	items := 1
 	for items < 12 {
-		k := end + 1
+		k := l.pastParenthesis(end + 1)
 		if k >= len(l.terms) {
 			break
 		}
@@ -215,6 +243,14 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 		return 0, 0, false
 	}
 	return sum, end, true
+}
+
+// pastParenthesis goes over "(230 lb)" behind a person.
+func (l *line) pastParenthesis(k int) int {
+	if k+2 < len(l.terms) && l.r.Text[l.terms[k].start] == '(' && l.terms[k+1].measure >= 0 && l.r.Text[l.terms[k+2].start] == ')' {
+		return k + 3
+	}
+	return k
 }
 
 func (l *line) kidsAt(i int) bool { return l.id(i) == idChild || l.id(i) == idCompanion }

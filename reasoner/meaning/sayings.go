@@ -113,6 +113,10 @@ func init() {
 
 // conditionSayings are the sayings that conditions in code look for.
 var conditionSayings = []string{
+	"explain",
+	"how far",
+	"why",
+	"how long",
 	"can i use",
 	"difference",
 	"do i need",

@@ -15,7 +15,7 @@ type term struct {
 	text       string   // lower case; "" for a measure
 	id         words.ID // the entry it belongs to; for a measure, the entry it can stand for as a cue
 	measure    int      // index of the measure, -1 for a word
-	mark       byte     // ',' for a pause, '.' for an end of sentence, '?' for a question; 0 otherwise
+	mark       byte     // ',' for a pause, ':' after a label, '.' for an end of sentence, '?' for a question; 0 otherwise
 	filler     bool     // "is", "of", "the": costs no distance
 	possessive bool     // "buddy's"
 }
@@ -199,7 +199,10 @@ func cut(out []term, text string, from, to int) []term {
 			}
 			out = append(out, term{start: i, end: j, text: w, id: words.None, measure: -1, possessive: poss, filler: fillers[w]})
 			i = j
-		case c == ',' || c == ';' || c == ':' || c == '(' || c == ')':
+		case c == ':' || c == '=':
+			out = append(out, term{start: i, end: i + 1, id: words.None, measure: -1, mark: ':'})
+			i++
+		case c == ',' || c == ';' || c == '(' || c == ')':
 			out = append(out, term{start: i, end: i + 1, id: words.None, measure: -1, mark: ','})
 			i++
 		case c == '.' || c == '!' || c == '\n':
@@ -355,6 +358,8 @@ func stepCost(t *term) int {
 	switch {
 	case t.mark == ',':
 		return 3
+	case t.mark == ':':
+		return 0
 	case t.measure >= 0:
 		return 3
 	case t.id == idAnd || t.id == idWith:

@@ -44,6 +44,9 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 		}
 	}
 	l.judged(&w, add)
+	if len(w.Topics) > 1 && !l.saysText("difference") && !l.saysText("explain") && !l.saysText("why") {
+		w.Topics = withoutTopic(w.Topics, Concept)
+	}
 	w.Words = l.topicWords()
 	if l.over != "" {
 		addChoice(l.over, add)
@@ -209,7 +212,7 @@ func faultTold(l *line) bool {
 // whatIs accepts "whats ventilation": a question word and a word of the trade,
 // and no number.
 func whatIs(l *line) bool {
-	if len(l.terms) == 0 || len(l.terms) > 9 || l.anyBound() || l.terms[0].id == idWhatIf || len(l.before.Facts) > 0 && len(l.facts) > 0 {
+	if len(l.terms) == 0 || len(l.terms) > 9 || l.anyBound() || l.terms[0].id == idWhatIf || len(l.before.Facts) > 0 && (len(l.facts) > 0 || l.pointsBack()) {
 		return false
 	}
 	f := firstWord(l.text(0))
@@ -346,7 +349,34 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		add(Voltage)
 	case len(l.facts) > 0 && !follow:
 		add(Fit)
+	case q && len(l.facts) == 0 && follow && l.pointsBack():
 	case q && len(l.facts) == 0:
 		add(Concept)
 	}
+}
+
+// pointsBack accepts "what does that come to": nothing but a pronoun says what
+// is meant.
+func (l *line) pointsBack() bool {
+	pronoun := false
+	for i := range l.terms {
+		switch l.text(i) {
+		case "that", "it", "this", "those", "them":
+			pronoun = true
+		}
+		if id := l.terms[i].id; id != words.None && id.Kind() != words.Talk {
+			return false
+		}
+	}
+	return pronoun && len(l.terms) <= 7
+}
+
+func withoutTopic(ts []Topic, gone Topic) []Topic {
+	var out []Topic
+	for _, t := range ts {
+		if t != gone {
+			out = append(out, t)
+		}
+	}
+	return out
 }

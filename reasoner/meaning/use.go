@@ -15,6 +15,8 @@ var useCues = []cue{
 	{name: "it does so much", slot: "boat.speed-measured", kind: read.Speed, low: 0.3, high: 4, alone: true, weight: 8, when: measuredSpeed},
 	{name: "speed of something else", slot: "", kind: read.Speed, before: of("outboard", "run"), reachB: 3, weight: 4, when: fast},
 
+	{name: "distance of a trip", slot: "use.distance", kind: read.Length, low: 300, high: 200000, alone: true, weight: 6, when: far},
+
 	{name: "hours to charge", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, after: of("between trips", "charge"), reachA: 4, before: of("between trips", "charge"), reachB: 3, weight: 8, never: of("reserve minutes")},
 	{name: "hours for a charger", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, alone: true, weight: 6, when: chargerTalk},
 	{name: "hours of use", slot: "use.hours", kind: read.Duration, low: 0.1, high: 30, alone: true, weight: 4, never: of("reserve minutes", "model year", "age"), when: hoursOfUse},
@@ -62,6 +64,9 @@ func runningTalk(l *line, m int) bool {
 	if _, hi := ends(quantity{l.r.Measures[m].Value, l.r.Measures[m].Low, l.r.Measures[m].High}); hi > 3 {
 		return false
 	}
+	if l.saysText("how far") || l.saysText("how long") {
+		return true
+	}
 	return l.anyOf("battery", "bank", "miles", "amp hour", "all day", "trolling", "doing", "throttle") || l.hasKind(read.Duration) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank)
 }
 
@@ -80,6 +85,8 @@ func measuredSpeed(l *line, m int) bool {
 	}
 	return false
 }
+
+func far(l *line, m int) bool { return farUnit[l.r.Measures[m].Spoken] }
 
 // reaches accepts "will a 30 get me 4 mph".
 func reaches(l *line, m int) bool {

@@ -76,7 +76,7 @@ func (p *parser) plain(n num) quantity {
 	p.spacedThousands(&q)
 	n = q.n
 	if n.money {
-		q.kind, q.si, q.spoken = Money, "USD", "USD"
+		q.setUnit(dollar)
 		p.spread(&q)
 		return q
 	}

@@ -69,12 +69,20 @@ func inchNotPreposition(p *parser, n num, from, to int) bool {
 	return p.role(to)&afterPreposition == 0
 }
 
-// footMark: an apostrophe after a number is feet, unless it closes a quotation.
+// footMark: an apostrophe after a number is feet, unless it closes a quotation
+// or a verb hangs on it: "a 55'll do".
 func footMark(p *parser, n num, from, to int) bool {
 	if !p.glued(from) || n.from > 0 && p.word(n.from-1) == "'" && p.glued(n.from) {
 		return false
 	}
-	return !(p.glued(to) && to < len(p.tok) && p.lex[to].class == wordToken && len(p.word(to)) <= 2 && !p.startsNumber(to) && p.word(to) == "s")
+	if !p.glued(to) {
+		return true
+	}
+	switch p.word(to) {
+	case "s", "ll", "d", "ve", "re":
+		return false
+	}
+	return true
 }
 
 // inchMark: a double quote after a number is inches, unless it closes a
@@ -131,7 +139,17 @@ func gramNotGauge(p *parser, n num, from, to int) bool {
 
 // capitalLetter: "200 N" is newtons, a small n is short for "and".
 func capitalLetter(p *parser, n num, from, to int) bool {
-	return p.upper(from) && (p.closes(to) || p.glued(from) || p.word(to) == "of" || p.word(to) == "thrust")
+	return p.upper(from) && !p.windBefore(n) && (p.closes(to) || p.glued(from) || p.word(to) == "of" || p.word(to) == "thrust")
+}
+
+// windBefore tells whether the number is a wind, so that a letter behind it is
+// where the wind comes from: "wind 15 N".
+func (p *parser) windBefore(n num) bool {
+	switch p.word(n.from - 1) {
+	case "wind", "winds", "blowing", "gusting", "gusts", "breeze":
+		return true
+	}
+	return false
 }
 
 // metreSecond: "5 m s" only with a closing mark; the other spellings always.
@@ -184,7 +202,7 @@ func voltNotHull(p *parser, n num, from, to int) bool {
 
 // wattNotWith: "a 45 w my buddy" is short for with.
 func wattNotWith(p *parser, n num, from, to int) bool {
-	if p.word(to) == "/" {
+	if p.word(to) == "/" || p.windBefore(n) {
 		return false
 	}
 	return p.glued(from) || p.upper(from) || p.closes(to) || p.role(to)&afterWatt != 0

@@ -430,7 +430,7 @@ func (p *parser) bareDoubts(q *quantity) {
 		q.value = q.bare
 		return
 	}
-	if outboard(q.bare) && p.engineNear(q) || p.engineNext(q) {
+	if outboard(q.bare) && (p.engineNear(q) || q.n.plural && q.bare >= 75) || p.engineNext(q) {
 		q.as, q.rule = "horsepower", "outboard rating"
 		return
 	}

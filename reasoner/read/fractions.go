@@ -143,11 +143,21 @@ func (p *parser) scaleBehind(n *num) {
 		n.scale = p.wordValue(j)
 		n.to = j + 1
 	case c == grandWord:
-		n.scale = 1000
-		n.value *= 1000
-		n.to = j + 1
-		n.money = true
+		p.grand(n, j)
 	}
+}
+
+// grand multiplies by the grand at token j, and by the half behind it.
+func (p *parser) grand(n *num, j int) {
+	n.scale, n.money = 1000, true
+	n.to = j + 1
+	if w := p.word(n.to); (w == "and" || w == "&") && !n.broken {
+		if v, to, ok := p.shareAt(n.to + 1); ok {
+			n.value += v
+			n.to = to
+		}
+	}
+	n.value *= 1000
 }
 
 // overBehind reads "one over twenty" and "2000 over 3"; "24 over 12" compares

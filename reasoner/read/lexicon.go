@@ -102,12 +102,18 @@ var announces = map[string]bool{
 // lexicon maps a word, as Token.Text has it, to what the rows say of it.
 var lexicon map[string]*entry
 
+// dollar is the unit of "two grand".
+var dollar *unitRow
+
 // The lexicon is built in init, not in its declaration, because the conditions
 // of the rows call the parser, which reads the lexicon.
 func init() {
 	lexicon = make(map[string]*entry, 1024)
 	for i := range units {
 		row := &units[i]
+		if dollar == nil && row.spoken == "USD" {
+			dollar = row
+		}
 		row.rule = string(row.kind) + " in " + row.spoken
 		if row.as != "" {
 			row.rule = row.as

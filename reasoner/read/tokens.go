@@ -285,7 +285,7 @@ func (p *parser) letters(start int) int {
 			upper = upper && c <= 'Z'
 			p.norm = append(p.norm, lower(c))
 			i++
-		case c == '\'' && i+1 < len(text) && isLetter(text[i+1]) && i > start:
+		case c == '\'' && i+1 < len(text) && isLetter(text[i+1]) && i > start && !p.contracted(start, i+1):
 			p.norm = append(p.norm, c)
 			i++
 		case isDigit(c):
@@ -298,7 +298,7 @@ func (p *parser) letters(start int) int {
 		case c >= utf8.RuneSelf:
 			r, n := utf8.DecodeRuneInString(text[i:])
 			if r == '’' || r == 'ʼ' {
-				if i+n >= len(text) || !isLetter(text[i+n]) {
+				if i+n >= len(text) || !isLetter(text[i+n]) || p.contracted(start, i+n) {
 					p.add(start, i, norm, lexeme{look: lookOf(upper)})
 					return i
 				}
@@ -317,6 +317,12 @@ func (p *parser) letters(start int) int {
 	}
 	p.add(start, i, norm, lexeme{look: lookOf(upper)})
 	return i
+}
+
+// contracted tells whether the letters at i, behind an apostrophe, are a verb
+// that hangs on a measure: "55lbs'll push it".
+func (p *parser) contracted(start, i int) bool {
+	return start > 0 && isDigit(p.text[start-1]) && lower(p.text[i]) != 's'
 }
 
 // splitsBefore tells whether the figure at i ends the word before it: after a

@@ -53,7 +53,8 @@ func (p *parser) inWords(i int) (num, bool) {
 		if !a || p.word(j+1) == "total" || p.word(j+1) == "river" || p.word(j+1) == "lake" || p.word(j+1) == "slam" {
 			return n, false
 		}
-		n.value, n.to, n.money = 1000, j+1, true
+		n.value = 1
+		p.grand(&n, j)
 		return n, true
 	default:
 		return n, false

@@ -477,12 +477,13 @@ func (p page) sources(a answer.Answer, quoted []answer.Passage) *block {
 	}}
 }
 
-// noteList names the notes of passages, each once with all its numbers.
+// noteList names the notes of passages by their ids, which are short and tell
+// enough to ask for one, each once with all its numbers.
 func noteList(passages []answer.Passage) string {
 	var titles []string
 	numbers := map[string]string{}
 	for _, q := range passages {
-		t := noteTitle(q)
+		t := q.Note
 		if numbers[t] == "" {
 			titles = append(titles, t)
 		}
