@@ -2,6 +2,7 @@ package reasoner
 
 import (
 	"slices"
+	"strings"
 
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/kb"
@@ -70,7 +71,7 @@ func (c *citer) note(id string) []int {
 // search found, then the rest.
 func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish meaning.Wish) {
 	c := &citer{s: s, a: a, at: map[string]int{}}
-	wordy := slices.ContainsFunc(topics, isWorded)
+	wordy := slices.ContainsFunc(topics, isWorded) || len(a.Figures) == 0 && asks(a.Question)
 	if wordy {
 		s.quote(c, in, topics, mostFound)
 		for i := range a.Passages { // the words are the answer, whatever figures stand beside them
@@ -93,6 +94,15 @@ func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish mea
 		w.Caution.Cites = c.note(w.Note)
 		a.Cautions = append(a.Cautions, w.Caution)
 	}
+}
+
+// askingWords begin a question that lacks its question mark.
+var askingWords = []string{"is", "are", "can", "could", "do", "does", "did", "will", "would", "should", "what", "whats", "what's", "how", "why", "which", "where", "when", "who", "any"}
+
+// asks reports whether a line is a question rather than a statement of facts.
+func asks(line string) bool {
+	words := strings.Fields(strings.ToLower(line))
+	return strings.Contains(line, "?") || len(words) > 0 && slices.Contains(askingWords, words[0])
 }
 
 // figures cites the notes behind the chosen figures.

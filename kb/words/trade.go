@@ -81,7 +81,7 @@ var trade = []Entry{
 	{"compact pivot", Mount, []string{"compact pivot mount", "pivot mount", "compact mount", "pivoting mount"}},
 	{"kayak bracket", Mount, []string{"bracket", "brackets", "bracket mount"}},
 	{"transom", Mount, []string{"stern", "the back", "off the back", "on the back", "transoms", "transum", "tramsom", "the stern", "back of the boat", "rear of the boat", "back end"}},
-	{"bow", Mount, []string{"the bow", "bows", "up front", "the front", "front of the boat", "nose", "the nose", "bow plate", "foredeck", "fore deck", "front end", "up at the bow", "up to the bow", "to the front"}},
+	{"bow", Mount, []string{"bows", "up front", "the front", "front of the boat", "nose", "bow plate", "foredeck", "fore deck", "front end", "up at the bow", "up to the bow", "to the front"}},
 	{"deck", Mount, []string{"bow deck", "front deck", "casting deck", "deck height", "casting platform", "platform", "decks", "deckheight", "front casting deck", "fishing deck"}},
 	{"mounting surface", Mount, []string{"mount surface", "mounting plate", "mounting spot", "where it mounts", "where itd mount", "where it would mount", "mount plate", "mounting height", "mount height", "where the motor sits", "where the motor mounts", "mount point", "mounting point", "where the mount goes", "where the mount sits", "mounting pad", "mount pad", "where it bolts on", "where it sits", "where it clamps", "mounting board", "motor board", "where the motor goes", "where it goes", "where im mounting it", "where i mount it"}},
 	{"mount", Mount, []string{"mounts", "mounting"}},

@@ -2,6 +2,7 @@ package meaning
 
 import (
 	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
 
@@ -295,6 +296,9 @@ var unlabelled = map[string]bool{"a boat's weight, unlabelled": true, "pounds of
 // partsNotTotal takes an unlabelled weight for the empty boat when the people's,
 // the gear's or the engine's weights are listed beside it.
 func (l *line) partsNotTotal() {
+	if dry, ok := l.fact("load.dry"); ok && dry.Row == "boat and motor together" && !l.setSlots["load.engine"] {
+		l.put(card.Fact{Slot: "load.engine", Value: num(0), Unit: "kg", Said: dry.Said, Row: "weighed with the boat"})
+	}
 	total, ok := l.fact("load.total")
 	if !ok || !unlabelled[total.Row] {
 		return

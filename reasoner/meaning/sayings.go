@@ -113,6 +113,8 @@ func init() {
 
 // conditionSayings are the sayings that conditions in code look for.
 var conditionSayings = []string{
+	"capacity",
+	"how big",
 	"explain",
 	"how far",
 	"why",

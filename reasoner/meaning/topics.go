@@ -114,6 +114,7 @@ var topicRows = []topicRow{
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
 	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "how much battery", "what capacity", "how many amp"}},
+	{name: "bank's capacity asked", topic: Bank, any: of("bank", "lithium", "agm", "flooded", "gel"), when: func(l *line) bool { return l.saysText("capacity") || l.saysText("how big") }},
 	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "topspeed", "speed at", "kind of speed", "how much speed"}},
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
@@ -347,6 +348,8 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		}
 	case set("motor.voltage") && q:
 		add(Voltage)
+	case len(l.facts) == 1 && set("temperature.air", "water.weeds") || len(l.facts) == 1 && Inner(l.facts[0].Slot):
+		add(Concept)
 	case len(l.facts) > 0 && !follow:
 		add(Fit)
 	case q && len(l.facts) == 0 && follow && l.pointsBack():

@@ -357,13 +357,27 @@ type wordedRow struct {
 	when             func(l *line, at int) bool
 }
 
-// A day on the water is 6 to 10 hours: common practice, no published source.
+// A day on the water is 6 to 10 hours; freezing and cold are taken wide: common
+// practice, no published source.
 var wordedRows = []wordedRow{
 	{"full throttle", "full throttle", "use.throttle", 1, 1, 1, running},
 	{"a day on the water", "all day", "use.hours", 8, 6, 10, nil},
 	{"half a day", "half day", "use.hours", 4, 3, 5, nil},
 	{"a pair of batteries", "pair", "battery.count", 2, 2, 2, pairOfBatteries},
+	{"freezing weather", "freezing", "temperature.air", -3, -12, 1, hereAndNow},
+	{"cold weather", "cold weather", "temperature.air", 2, -8, 8, hereAndNow},
 	{"two motors", "two motors", "motor.count", 2, 2, 2, nil},
+}
+
+// hereAndNow leaves out "how cold is too cold" and "store it over winter".
+func hereAndNow(l *line, at int) bool {
+	for k := at - 2; k < at; k++ {
+		switch firstWord(l.text(k)) {
+		case "how", "too", "over", "for", "the", "this", "all":
+			return false
+		}
+	}
+	return true
 }
 
 // running leaves out "runs only on high": a fault, not a use.

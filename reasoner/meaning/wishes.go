@@ -73,9 +73,20 @@ func (l *line) wants() {
 
 // faulty tells that the line speaks of something that does not work.
 func (l *line) faulty() bool {
+	found := false
 	for i, in := range trouble {
-		if in && l.has[i] && words.ID(i) != words.Of("slow") {
-			return true
+		found = found || in && l.has[i] && words.ID(i) != words.Of("slow")
+	}
+	if !found {
+		return false
+	}
+	for i := range l.terms {
+		id := l.terms[i].id
+		if id == words.None || !trouble[id] || id == words.Of("slow") {
+			continue
+		}
+		if prev := l.id(i - 1); prev != words.Of("outboard") && prev != idHorsepower {
+			return true // a gas engine that will not start is no business of ours
 		}
 	}
 	return false
