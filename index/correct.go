@@ -27,7 +27,7 @@ func (x *Index) correct(said string) (string, bool) {
 			if d > slips || d > bestSlips || len(said) == 4 && !swapped(said, word) {
 				return
 			}
-			n := x.frequency(stemOf(word))
+			n := s.frequency(stemOf(word))
 			if d < bestSlips || n > bestCount || n == bestCount && word < best {
 				best, bestSlips, bestCount = word, d, n
 			}

@@ -143,9 +143,9 @@ var alike = sync.OnceValue(func() map[string][]string {
 	return m
 })
 
-// common are words of everyday talk that tell little of what is asked, though
+// everydayWords are words of everyday talk that tell little of what is asked, though
 // few passages may hold them: they count for less than their rarity says.
-var common = sync.OnceValue(func() map[string]bool {
+var everydayWords = sync.OnceValue(func() map[string]bool {
 	m := map[string]bool{}
 	for _, w := range strings.Fields(`
 		say says said tell tells told think thought hear heard ask asked call called

@@ -37,13 +37,15 @@ const maxQuestion = 1000
 // Index searches a library. It does not change and may be shared.
 type Index struct {
 	segments []*segment
+	count    int // passages
+	w        weights
 }
 
 // Open makes the library searchable: the built-in notes by their prepared
 // segment, where it is of this edition, and a shop's notes by a segment of their
 // own; anything else by one built now.
 func Open(lib *kb.Library) (*Index, error) {
-	x := &Index{}
+	x := &Index{w: judged}
 	notes := lib.Shop
 	if fresh(lib) {
 		if s, err := load(prepared); err == nil {
@@ -59,6 +61,9 @@ func Open(lib *kb.Library) (*Index, error) {
 			return nil, fmt.Errorf("index the notes: %w", err)
 		}
 		x.segments = append(x.segments, s)
+	}
+	for _, s := range x.segments {
+		x.count += s.count
 	}
 	return x, nil
 }
@@ -76,6 +81,6 @@ func (x *Index) Search(q kb.Query) kb.Result {
 	return kb.Result{
 		Hits:      x.rank(asked, q.Limit),
 		Corrected: asked.corrected,
-		Known:     asked.known(),
+		Known:     asked.share(),
 	}
 }

@@ -1,22 +1,25 @@
 package index
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"heronlake.example/ask/kb"
 )
 
 // question is what a search looks for: groups of terms, one for each thing that
-// was said.
+// was said, the rarest first.
 type question struct {
-	groups               []group
-	trade                bool
-	pairs                []term   // neighbours in it
-	context              []string // stems of what is known besides; they lift, they do not find
-	topics               []string
-	corrected            []kb.Correction
-	asked                float64 // the weight of all that counts
-	allWords, knownWords float64 // of that, what any passage knows
+	groups    []group
+	pairs     []string // neighbours in it
+	context   []string // stems of what is known besides; they lift, they do not find
+	topics    []string
+	corrected []kb.Correction
+	trade     bool    // it names a thing of the trade that the notes know
+	asked     float64 // the weight of all that was said, as passages are held against it
+	words     float64 // the weight of all that was said, as the notes are
+	known     float64 // of that, what the notes know
 }
 
 // group is one thing that was said, with the ways in which a passage may say it.
@@ -24,8 +27,10 @@ type question struct {
 type group struct {
 	ways    []way
 	weight  float64 // its part of the score
+	telling float64 // its part of what is covered; 0 for a number
+	rarest  float64 // the greatest weight of its terms
+	held    bool    // some passage holds one of them
 	trade   bool
-	telling float64 // its part of what the question covers; 0 for a number
 }
 
 // way is one wording: terms that together say it.
@@ -34,41 +39,33 @@ type way struct {
 	weight float64 // 1 for the words as said, less for a looser one
 }
 
-// term is a term of the text field with its weight in the index.
+// term is a term of the index with its inverse document frequency.
 type term struct {
 	text string
 	idf  float64
 }
 
-// Weights of what is less certain than a word as said. Judged on the pairs in
-// tests/search; no published source.
-var (
-	weightConcept   = 0.8 // another word for the same thing
-	weightTalk      = 0.6
-	weightCommon    = 0.7
-	weightAlike     = 0.3 // a word that asks for the same
-	weightCorrected = 0.8 // a misspelt word
-	weightNumber    = 0.3 // a number: which passage is meant hardly hangs on it
-)
-
 // read takes a question apart.
 func (x *Index) read(q kb.Query) question {
 	var out question
-	words := analyse(clip(q.Text, maxQuestion))
-	for i := 0; i < len(words); {
-		n := max(words[i].span, 1)
-		if words[i].chatter {
+	said := analyse(clip(q.Text, maxQuestion))
+	for i := 0; i < len(said); {
+		if said[i].chatter {
 			i++
 			continue
 		}
-		if g := x.group(words[i:i+n], &out); len(g.ways) > 0 {
-			out.add(g)
+		n := max(said[i].span, 1)
+		g, correction := x.group(said[i : i+n])
+		if correction.Said != "" {
+			out.corrected = append(out.corrected, correction)
+		}
+		if len(g.ways) > 0 {
+			x.weigh(&out, g)
 		}
 		i += n
 	}
-	for _, p := range pairs(words) {
-		out.pairs = append(out.pairs, term{text: p, idf: 1})
-	}
+	slices.SortStableFunc(out.groups, func(a, b group) int { return cmp.Compare(b.rarest, a.rarest) })
+	out.pairs = pairs(said)
 	for _, c := range q.Context {
 		out.context = append(out.context, stems(analyse(c))...)
 	}
@@ -78,61 +75,60 @@ func (x *Index) read(q kb.Query) question {
 	return out
 }
 
-// group makes the group of one thing said: the words of a concept of the trade,
-// or a single word, corrected where no passage knows it.
-func (x *Index) group(words []word, out *question) group {
-	g := group{weight: 1, telling: 1}
+// group makes the group of one thing said: the words of a concept, or a single
+// word, corrected where no passage knows it.
+func (x *Index) group(words []word) (group, kb.Correction) {
+	first, single := words[0], len(words) == 1
+	g := group{weight: 1, telling: 1, trade: first.trade}
 	said := way{weight: 1}
 	for _, w := range words {
 		if w.stem != "" {
 			said.terms = append(said.terms, x.term(w.stem))
 		}
 	}
-	if c := words[0].concept; c != "" {
-		cw := weightConcept
-		if !words[0].trade {
-			cw = weightTalk
-		}
-		g.ways = append(g.ways, way{[]term{x.term(c)}, cw})
-		g.trade = words[0].trade
-	}
 	switch {
+	case first.concept != "" && first.trade:
+		g.ways = append(g.ways, way{[]term{x.term(first.concept)}, x.w.concept})
+	case first.concept != "":
+		g.ways = append(g.ways, way{[]term{x.term(first.concept)}, x.w.talk})
 	case len(said.terms) == 0:
-		return g
-	case len(words) == 1 && words[0].number():
-		g.weight, g.telling = weightNumber, 0
-	case len(words) == 1 && words[0].concept == "" && said.terms[0].idf == unknownIDF:
-		if better, ok := x.correct(words[0].text); ok {
-			out.corrected = append(out.corrected, kb.Correction{Said: words[0].text, Word: better})
-			return x.corrected(better)
+		return g, kb.Correction{}
+	case first.number():
+		g.weight, g.telling = x.w.number, 0
+	case said.terms[0].idf == unknownIDF:
+		if better, ok := x.correct(first.text); ok {
+			return x.corrected(better), kb.Correction{Said: first.text, Word: better}
 		}
 	}
-	g.ways = append(g.ways, said)
-	if len(words) == 1 && common()[words[0].text] {
-		g.weight, g.telling = weightCommon, weightCommon
+	if len(said.terms) > 0 {
+		g.ways = append(g.ways, said)
 	}
-	if len(words) == 1 {
-		for _, other := range alike()[words[0].stem] {
-			g.ways = append(g.ways, way{[]term{x.term(other)}, weightAlike})
+	if single {
+		for _, other := range alike()[first.stem] {
+			g.ways = append(g.ways, way{[]term{x.term(other)}, x.w.alike})
+		}
+		if everydayWords()[first.text] {
+			g.weight, g.telling = x.w.common, x.w.common
 		}
 	}
-	return g
+	return g, kb.Correction{}
 }
 
 // corrected is the group of the word that a misspelt one was taken for.
 func (x *Index) corrected(better string) group {
-	g := x.group(analyse(better), &question{})
+	g, _ := x.group(analyse(better))
 	for i := range g.ways {
-		g.ways[i].weight *= weightCorrected
+		g.ways[i].weight *= x.w.corrected
 	}
 	return g
 }
 
-// add puts a group into the question and its weight on the scales.
-func (q *question) add(g group) {
+// weigh puts a group into the question and its weight on the scales.
+func (x *Index) weigh(q *question, g group) {
 	known, telling := 0.0, 0.0
 	for _, w := range g.ways {
 		for _, t := range w.terms {
+			g.rarest = max(g.rarest, t.idf)
 			if w.weight == 1 || telling == 0 {
 				telling = max(telling, t.idf)
 			}
@@ -141,53 +137,43 @@ func (q *question) add(g group) {
 			}
 		}
 	}
+	g.held = known > 0
 	q.trade = q.trade || g.trade && known > 0
-	if g.telling > 0 {
-		switch {
-		case known == 0:
-			q.allWords += KUnk
-		case g.trade:
-			q.allWords += KTrade
-			q.knownWords += known * KTrade
-		default:
-			q.allWords += telling
-			q.knownWords += known * telling
-		}
+	switch {
+	case g.telling == 0:
+	case known == 0:
+		q.words += x.w.stranger
+	case g.trade:
+		q.words += x.w.trade
+		q.known += known * x.w.trade
+	default:
+		q.words += telling
+		q.known += known * telling
 	}
 	g.telling *= telling
 	q.asked += g.telling
 	q.groups = append(q.groups, g)
 }
 
-var (
-	KUnk   = 5.0
-	KTrade = 4.0
-)
-
-// known is the share of the question that any passage knows, by weight.
-func (q question) known() float64 {
-	if q.allWords == 0 {
+// share is what the notes know of the question, by weight.
+func (q question) share() float64 {
+	if q.words == 0 {
 		return 0
 	}
-	return q.knownWords / q.allWords
+	return q.known / q.words
 }
 
 // term looks a term up in all segments.
 func (x *Index) term(text string) term {
-	return term{text: text, idf: x.idf(x.frequency(text))}
-}
-
-// frequency is the number of passages that hold a term.
-func (x *Index) frequency(text string) int {
 	n := 0
 	for _, s := range x.segments {
 		n += s.frequency(text)
 	}
-	return n
+	return term{text: text, idf: x.idf(n)}
 }
 
 // unknownIDF is the weight of a term that no passage holds.
-var unknownIDF = 8.
+const unknownIDF = 8
 
 // idf is the inverse document frequency of BM25 in the form that stays above
 // zero (Robertson and Zaragoza 2009, section 3.4, with 1 added inside the
@@ -196,16 +182,8 @@ func (x *Index) idf(frequency int) float64 {
 	if frequency == 0 {
 		return unknownIDF
 	}
-	n := float64(x.count())
-	return min(math.Log(1+(n-float64(frequency)+0.5)/(float64(frequency)+0.5)), unknownIDF-1e-9)
-}
-
-func (x *Index) count() int {
-	n := 0
-	for _, s := range x.segments {
-		n += s.count
-	}
-	return n
+	n, f := float64(x.count), float64(frequency)
+	return min(math.Log(1+(n-f+0.5)/(f+0.5)), unknownIDF-1e-9)
 }
 
 // clip cuts a text at a limit of bytes, not within a character.

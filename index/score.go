@@ -5,47 +5,63 @@ import (
 	"slices"
 	"strings"
 
-	"heronlake.example/ask/kb"
-
 	blevesegment "github.com/blevesearch/scorch_segment_api/v2"
+
+	"heronlake.example/ask/kb"
 )
 
-// The constants of BM25 (Robertson and Zaragoza 2009, section 3.5: k1 between
-// 1.2 and 2, b between 0.5 and 0.8 do well). The length that a passage is
-// measured against is fixed, so that a shop's notes do not move the scores of
-// the built-in ones.
-var (
-	k1            = 1.2
-	b             = 0.6
-	typicalLength = 80. // terms of title, heading and a passage of 40 to 120 words
-	typicalHead   = 80.
-	Cover         = 0.0
-	Div           = 2.0
-	Pair          = 1.5
-	Alpha         = 2.0
-	MinMax        = 0.0
+// In an index of manyPassages and more, only the rarest word of a question need
+// find passages. A word that a tenth of them hold adds to those that rarer ones
+// found, and one that more than a third of them hold is left out beside them.
+const (
+	manyPassages = 1000
+	tenthHolds   = 2.3 // the idf of a term that a tenth of the passages hold
+	thirdHolds   = 1.1
 )
 
-// What is known besides the question lifts a passage that bears it in its title
-// or heading, by this share for each such word and at most twice.
-var (
-	liftContext = 0.12
-	liftTopic   = 0.08
-)
+// found is a passage with its score.
+type found struct {
+	segment *segment
+	doc     int
+	id      string
+	score   float64
+	covered float64
+}
 
-// The floor: a passage is worth citing if it covers this share of the question,
-// and the question is about the trade if the notes know this share of it.
-var (
-	leastCovered      = 0.25
-	leastKnown        = 0.4
-	leastKnownPlain   = 0.6
-	leastCoveredPlain = 0.3
-)
+// rank scores the passages that hold a term of the question and returns the
+// best.
+func (x *Index) rank(q question, limit int) []kb.Hit {
+	known, covered := x.w.known, x.w.covered
+	if !q.trade {
+		known, covered = x.w.knownPlain, x.w.coveredPlain
+	}
+	if q.share() < known {
+		return nil
+	}
+	var best []found
+	for _, s := range x.segments {
+		// More than wanted, for some may give way to passages of other notes.
+		best = append(best, s.rank(q, x, 3*limit, covered)...)
+	}
+	slices.SortFunc(best, func(a, b found) int {
+		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.id, b.id))
+	})
+	var hits []kb.Hit
+	held := map[string]int{} // passages of each note among the hits
+	for _, f := range best {
+		note, _, _ := strings.Cut(f.id, "#")
+		if held[note]++; held[note] <= x.w.perNote && len(hits) < limit {
+			hits = append(hits, kb.Hit{Passage: f.id, Score: f.score, Covered: f.covered})
+		}
+	}
+	return hits
+}
 
-// sheet is the room in which one segment is scored.
+// scores is the room in which one segment is scored, by passage. It is all
+// zeros between questions.
 type scores struct {
-	total, covered []float64 // by passage
-	group, part    []float64 // of the group at hand: score, and share matched
+	total, covered []float64
+	group, part    []float64 // of the group at hand: score, and share of it matched
 	way, matched   []float64 // of the way at hand: score, and terms matched
 	counted        []int     // the last term that was counted as matched
 	term           int       // the term at hand, numbered from 1
@@ -61,96 +77,97 @@ func newScores(n int) *scores {
 	}
 }
 
-// found is a passage with its score.
-type found struct {
-	segment *segment
-	doc     int
-	id      string
-	score   float64
-	covered float64
+// clear makes all zeros again.
+func (sc *scores) clear() {
+	for _, doc := range sc.seen {
+		sc.total[doc], sc.covered[doc], sc.counted[doc] = 0, 0, 0
+	}
+	sc.seen, sc.term = sc.seen[:0], 0
 }
 
-// rank scores every passage that holds a term of the question and returns the
-// best.
-func (x *Index) rank(q question, limit int) []kb.Hit {
-	least, covered := leastKnown, leastCovered
-	if !q.trade {
-		least, covered = leastKnownPlain, leastCoveredPlain
-	}
-	if q.known() < least {
-		return nil
-	}
-	var best []found
-	for _, s := range x.segments {
-		best = append(best, s.rank(q, 3*limit, covered)...)
-	}
-	for i := range best {
-		best[i].id = best[i].segment.id(best[i].doc)
-	}
-	slices.SortFunc(best, func(a, b found) int {
-		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.id, b.id))
-	})
-	hits := []kb.Hit{}
-	held := map[string]int{}
-	for _, f := range best {
-		note, _, _ := strings.Cut(f.id, "#")
-		if held[note]++; float64(held[note]) > Div || len(hits) == limit {
-			continue
-		}
-		hits = append(hits, kb.Hit{Passage: f.id, Score: f.score, Covered: f.covered})
-	}
-	return hits
-}
+// rank finds the best passages of one segment that cover enough of the question.
+func (s *segment) rank(q question, x *Index, limit int, enough float64) []found {
+	sc := s.room.Get().(*scores)
+	defer s.room.Put(sc)
+	defer sc.clear()
 
-// rank finds the best passages of one segment. Passages stand in the order of
-// their ids, so that equal scores keep it.
-func (s *segment) rank(q question, limit int, least float64) []found {
-	sc := newScores(s.count)
+	var among []int // once the common words come: the passages found by the rarer ones
+	found := false
 	for _, g := range q.groups {
-		s.scoreGroup(g, sc)
+		if found && x.count >= manyPassages && g.rarest < tenthHolds {
+			if g.rarest < thirdHolds || len(sc.seen) == 0 {
+				break // the groups that follow are commoner still
+			}
+			if among == nil {
+				among = slices.Sorted(slices.Values(sc.seen))
+			}
+		}
+		s.scoreGroup(g, x.w, among, sc)
+		found = found || g.held
 	}
 	for _, p := range q.pairs {
-		s.each(s.pair, p.text, false, func(p blevesegment.Posting) {
-			sc.total[p.Number()] += Pair
+		s.each(s.pair, p, false, nil, func(p blevesegment.Posting) {
+			if doc := p.Number(); sc.total[doc] > 0 {
+				sc.total[doc] += x.w.pair
+			}
 		})
 	}
-	for _, lift := range []struct {
-		words []string
-		by    float64
-	}{{q.context, liftContext}, {q.topics, liftTopic}} {
-		s.lift(lift.words, lift.by, sc)
-	}
-	var all []found
+	s.lift(q.context, x.w.liftContext, sc)
+	s.lift(q.topics, x.w.liftTopic, sc)
+	return s.best(q, sc, limit, enough)
+}
+
+// best picks the passages with the highest totals, of equal ones the first by
+// id; the passages of a segment stand in the order of their ids.
+func (s *segment) best(q question, sc *scores, limit int, enough float64) []found {
+	var best []found
 	for _, doc := range sc.seen {
-		c := 1.0
+		f := found{segment: s, doc: doc, score: sc.total[doc], covered: 1}
 		if q.asked > 0 {
-			c = sc.covered[doc] / q.asked
+			f.covered = sc.covered[doc] / q.asked
 		}
-		if c >= least {
-			all = append(all, found{segment: s, doc: doc, score: sc.total[doc] * (1 - Cover + Cover*c), covered: c})
+		if f.covered < enough || len(best) == limit && !f.before(best[limit-1]) {
+			continue
 		}
+		at, _ := slices.BinarySearchFunc(best, f, func(a, b found) int {
+			if a.before(b) {
+				return -1
+			}
+			return 1
+		})
+		if len(best) == limit {
+			best = best[:limit-1]
+		}
+		best = slices.Insert(best, at, f)
 	}
-	slices.SortFunc(all, func(a, b found) int {
-		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.doc, b.doc))
-	})
-	return all[:min(limit, len(all))]
+	for i := range best {
+		best[i].id = s.id(best[i].doc)
+	}
+	return best
+}
+
+func (f found) before(g found) bool {
+	return f.score > g.score || f.score == g.score && f.doc < g.doc
 }
 
 // scoreGroup adds one group to the totals: for each passage the way that fits
 // it best.
-func (s *segment) scoreGroup(g group, sc *scores) {
-	for _, w := range g.ways {
-		for _, t := range w.terms {
+func (s *segment) scoreGroup(g group, w weights, among []int, sc *scores) {
+	for _, way := range g.ways {
+		for _, t := range way.terms {
+			if t.idf == unknownIDF {
+				continue
+			}
 			sc.term++
-			s.scoreTerm(t, s.text, 1, typicalLength, sc)
-			s.scoreTerm(t, s.head, Alpha, typicalHead, sc)
+			s.scoreTerm(t, s.text, 1, w.textLength, w, among, sc)
+			s.scoreTerm(t, s.head, w.head, w.headLength, w, among, sc)
 		}
 		for _, doc := range sc.inWay {
 			if sc.group[doc] == 0 {
 				sc.inGroup = append(sc.inGroup, doc)
 			}
-			sc.group[doc] = max(sc.group[doc], w.weight*sc.way[doc])
-			sc.part[doc] = max(sc.part[doc], w.weight*sc.matched[doc]/float64(len(w.terms)))
+			sc.group[doc] = max(sc.group[doc], way.weight*sc.way[doc])
+			sc.part[doc] = max(sc.part[doc], way.weight*sc.matched[doc]/float64(len(way.terms)))
 			sc.way[doc], sc.matched[doc] = 0, 0
 		}
 		sc.inWay = sc.inWay[:0]
@@ -166,13 +183,17 @@ func (s *segment) scoreGroup(g group, sc *scores) {
 	sc.inGroup = sc.inGroup[:0]
 }
 
-// scoreTerm adds what one term gives in one field.
-func (s *segment) scoreTerm(t term, field blevesegment.TermDictionary, weight, typical float64, sc *scores) {
-	s.postings(field, t.text, func(doc int, tf, length float64) {
+// scoreTerm adds what one term gives in one field: BM25 without its query part.
+func (s *segment) scoreTerm(t term, field blevesegment.TermDictionary, weight, typical float64, w weights, among []int, sc *scores) {
+	s.each(field, t.text, true, among, func(p blevesegment.Posting) {
+		doc, tf, length := int(p.Number()), float64(p.Frequency()), 0.0
+		if n := p.Norm(); n > 0 {
+			length = 1 / (n * n) // zap keeps a length and hands it out as a norm
+		}
 		if sc.way[doc] == 0 {
 			sc.inWay = append(sc.inWay, doc)
 		}
-		sc.way[doc] += weight * t.idf * saturated(tf, length/typical)
+		sc.way[doc] += weight * t.idf * tf * (w.k1 + 1) / (tf + w.k1*(1-w.b+w.b*length/typical))
 		if sc.counted[doc] != sc.term {
 			sc.counted[doc] = sc.term
 			sc.matched[doc]++
@@ -180,48 +201,47 @@ func (s *segment) scoreTerm(t term, field blevesegment.TermDictionary, weight, t
 	})
 }
 
-// saturated is the part of BM25 that grows with how often a term stands in a
-// text, of a length given as a share of the typical one.
-func saturated(tf, length float64) float64 {
-	return tf * (k1 + 1) / (tf + k1*(1-b+b*length))
-}
-
-// lift raises passages that bear a word in their title, heading or topics.
+// lift raises passages that bear a word in their head, for two words at most.
 func (s *segment) lift(words []string, by float64, sc *scores) {
 	for _, w := range words[:min(2, len(words))] {
-		s.each(s.head, w, false, func(p blevesegment.Posting) {
+		s.each(s.head, w, false, nil, func(p blevesegment.Posting) {
 			sc.total[p.Number()] *= 1 + by
 		})
 	}
 }
 
-// postings visits the passages that hold a term: how often, and their length.
-func (s *segment) postings(d blevesegment.TermDictionary, text string, visit func(doc int, tf, length float64)) {
-	s.each(d, text, true, func(p blevesegment.Posting) {
-		length := 0.0
-		if n := p.Norm(); n > 0 {
-			length = 1 / (n * n) // zap keeps a length and hands it out as a norm
-		}
-		visit(int(p.Number()), float64(p.Frequency()), length)
-	})
-}
-
-func (s *segment) each(d blevesegment.TermDictionary, text string, counted bool, visit func(blevesegment.Posting)) {
+// each visits the passages that hold a term, or those of them that are among
+// the given ones, in their order.
+func (s *segment) each(d blevesegment.TermDictionary, text string, counted bool, among []int, visit func(blevesegment.Posting)) {
 	list, err := d.PostingsList([]byte(text), nil, nil)
 	if err != nil {
 		return
 	}
 	it := list.Iterator(counted, counted, false, nil)
-	for {
-		p, err := it.Next()
+	if among == nil {
+		for {
+			p, err := it.Next()
+			if err != nil || p == nil {
+				return
+			}
+			visit(p)
+		}
+	}
+	for i := 0; i < len(among); {
+		p, err := it.Advance(uint64(among[i]))
 		if err != nil || p == nil {
 			return
 		}
-		visit(p)
+		at, held := slices.BinarySearch(among[i:], int(p.Number()))
+		if i += at; held {
+			visit(p)
+			i++
+		}
 	}
 }
 
-// frequency is the number of passages of the segment that hold a term.
+// frequency is the number of passages of the segment that hold a term, in the
+// text or in the head, whichever is more.
 func (s *segment) frequency(text string) int {
 	n := 0
 	for _, d := range []blevesegment.TermDictionary{s.text, s.head} {

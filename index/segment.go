@@ -8,6 +8,7 @@ import (
 	"maps"
 	"slices"
 	"strings"
+	"sync"
 
 	blevesegment "github.com/blevesearch/scorch_segment_api/v2"
 	zap "github.com/blevesearch/zapx/v17"
@@ -30,6 +31,7 @@ type segment struct {
 	base                   *zap.SegmentBase
 	text, head, pair, word blevesegment.TermDictionary
 	count                  int
+	room                   sync.Pool // of *scores
 }
 
 // build analyses notes into a new segment in memory.
@@ -58,6 +60,7 @@ func open(base *zap.SegmentBase) (*segment, error) {
 		}
 		*f.to = d
 	}
+	s.room.New = func() any { return newScores(s.count) }
 	return s, nil
 }
 

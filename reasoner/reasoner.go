@@ -5,6 +5,8 @@
 //	topics.go    which topics a turn is about when it does not say so
 //	compare.go   two things named, side by side on this boat
 //	shelf.go     what the shop's shelf holds for this boat
+//	sheet.go     the full fitting behind a printed sheet
+//	memory.go    a boat's facts taken out to be kept, and put back
 //	cite.go      passages, numbered in the order in which they are cited
 //	steer.go     the colon words
 //	answer/      the Answer, the public contract
@@ -27,6 +29,7 @@ import (
 	"heronlake.example/ask/reasoner/answer"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/fit"
+	"heronlake.example/ask/reasoner/match"
 )
 
 // Searcher finds passages. It is declared here, where it is used, so that the
@@ -60,6 +63,7 @@ type state struct {
 	card   card.Card
 	topics []string
 	fit    *fit.Fit
+	offer  *match.Offer // the shelf's motor that leads; of the last answer alone
 }
 
 // mostUndo is how many turns can be taken back.

@@ -83,7 +83,7 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 		if q := f.Ask(); q != nil && (len(a.Figures) > 0 || !slices.ContainsFunc(topics, isWorded)) {
 			a.Ask = []answer.Ask{*q}
 		}
-		s.shelf(&a, c, f, topics)
+		s.now.offer = s.shelf(&a, c, f, topics)
 		s.now.fit = f
 		if wish.Why {
 			a.Headline = because(f, a.Figures, a.Headline)

@@ -63,18 +63,54 @@ func (p Parts) Total() unit.Force { return p.Friction + p.Residuary + p.Transom 
 // bracketed; whoever shows such a value says that the model does not reach it.
 // A negative speed resists like a positive one.
 func (b *Body) Resistance(w Water, u unit.Speed) Parts {
+	c := b.Curve(w)
+	return c.At(u)
+}
+
+// A Curve is the resistance of one body in one water, made ready for many
+// speeds.
+type Curve struct {
+	pressure float64 // dynamic pressure by the square of the speed
+	reynolds float64 // Reynolds number by speed
+	froude   float64 // Froude number by speed
+	wetted   float64 // wetted surface x form factor
+	weight   float64
+	leg      float64
+	series   seriesPlace
+
+	transom, transomFroude float64 // area, and Froude number on it by speed
+}
+
+// Curve makes the body's resistance ready for many speeds.
+func (b *Body) Curve(w Water) Curve {
+	l := float64(b.Waterline)
+	c := Curve{
+		pressure: 0.5 * float64(w.Density),
+		reynolds: l / float64(w.Viscosity),
+		froude:   1 / math.Sqrt(unit.StandardGravity*l),
+		wetted:   float64(b.Wetted) * b.FormFactor,
+		weight:   float64(b.Displacement) * unit.StandardGravity,
+		leg:      float64(b.Leg),
+		series:   inSeries(b.Prismatic, b.Slenderness),
+	}
+	if a := float64(b.Transom); a > 0 {
+		c.transom, c.transomFroude = a, transomFroude(1, a, float64(b.Beam)*b.Hulls, b.Waterplane)
+	}
+	return c
+}
+
+// At is the resistance at a speed, as Body.Resistance has it.
+func (c *Curve) At(u unit.Speed) Parts {
 	v := math.Abs(float64(u))
 	if v == 0 {
 		return Parts{}
 	}
-	l := float64(b.Waterline)
-	q := 0.5 * float64(w.Density) * v * v
-	fn := v / math.Sqrt(unit.StandardGravity*l)
+	q := c.pressure * v * v
 	return Parts{
-		Friction:  unit.Force(q * float64(b.Wetted) * ITTC57(v*l/float64(w.Viscosity)) * b.FormFactor),
-		Residuary: unit.Force(SeriesResiduary(b.Prismatic, b.Slenderness, fn) * float64(b.Displacement) * unit.StandardGravity),
-		Transom:   transomDrag(q, v, b),
-		Leg:       unit.Force(q * float64(b.Leg)),
+		Friction:  unit.Force(q * c.wetted * ITTC57(v*c.reynolds)),
+		Residuary: unit.Force(c.series.residuary(v*c.froude) * c.weight),
+		Transom:   unit.Force(q * c.transom * transomCoefficient(v*c.transomFroude)),
+		Leg:       unit.Force(q * c.leg),
 	}
 }
 

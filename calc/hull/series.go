@@ -61,34 +61,55 @@ func SeriesSlenderness() (low, high float64) { return gridSlenderness[0], gridSl
 // curve falls off with its fourth power, above the highest it goes on with its
 // last slope; neither is supported by data.
 func SeriesResiduary(prismatic, slenderness, fn float64) float64 {
-	i, fi := place(gridPrismatic, prismatic)
-	j, fj := place(gridSlenderness, slenderness)
+	p := inSeries(prismatic, slenderness)
+	return p.residuary(fn)
+}
+
+// A seriesPlace is where a hull stands in the series: the four curves about it,
+// with their weights.
+type seriesPlace struct {
+	curves  [4]*[14]float64
+	weights [4]float64
+	scale   float64
+}
+
+func inSeries(prismatic, slenderness float64) seriesPlace {
+	i, fi := between3(gridPrismatic, prismatic)
+	j, fj := between3(gridSlenderness, slenderness)
 	scale := 1e-3
 	if low := gridSlenderness[0]; slenderness < low {
 		scale *= low / slenderness
 	} else if high := gridSlenderness[2]; slenderness > high {
 		scale *= high / slenderness
 	}
+	return seriesPlace{
+		curves:  [4]*[14]float64{&grid[i][j], &grid[i][j+1], &grid[i+1][j], &grid[i+1][j+1]},
+		weights: [4]float64{(1 - fi) * (1 - fj), (1 - fi) * fj, fi * (1 - fj), fi * fj},
+		scale:   scale,
+	}
+}
+
+func (p *seriesPlace) residuary(fn float64) float64 {
 	const last = len(seriesFn) - 1
 	step := seriesFn[1] - seriesFn[0]
+	scale := p.scale
 	if fn < seriesFn[0] {
 		r := fn / seriesFn[0]
 		scale *= r * r * r * r
 		fn = seriesFn[0]
 	}
 	k := min(int((fn-seriesFn[0])/step), last-1)
-	fk := (fn - seriesFn[0] - float64(k)*step) / step
-	var c [2]float64
-	for d := range c {
-		n := k + d
-		c[d] = (1-fi)*((1-fj)*grid[i][j][n]+fj*grid[i][j+1][n]) + fi*((1-fj)*grid[i+1][j][n]+fj*grid[i+1][j+1][n])
+	f := (fn - seriesFn[0] - float64(k)*step) / step
+	var sum float64
+	for c, curve := range p.curves {
+		sum += p.weights[c] * (curve[k] + f*(curve[k+1]-curve[k]))
 	}
-	return scale * (c[0] + fk*(c[1]-c[0]))
+	return scale * sum
 }
 
-// place finds where x lies between the steps: after step i by the fraction f,
+// between3 finds where x lies between the steps: after step i by the fraction f,
 // which stops at 0 and 1 outside them.
-func place(steps [3]float64, x float64) (i int, f float64) {
+func between3(steps [3]float64, x float64) (i int, f float64) {
 	if x > steps[1] {
 		i = 1
 	}

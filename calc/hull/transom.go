@@ -16,16 +16,8 @@ func transomCoefficient(froude float64) float64 {
 	return 0.2 * (1 - 0.2*froude)
 }
 
-// transomFroude is F_nT = V / sqrt(2 g A_T / (B + B C_WP)), the same source.
+// transomFroude is F_nT = V / sqrt(2 g A_T / (B + B C_WP)), the same source, with
+// the beam of all hulls. The drag is R_TR = 0.5 rho V^2 A_T c6.
 func transomFroude(v, area, beam, waterplane float64) float64 {
 	return v / math.Sqrt(2*unit.StandardGravity*area/(beam+beam*waterplane))
-}
-
-// transomDrag is R_TR = 0.5 rho V^2 A_T c6, with the beam of all hulls.
-func transomDrag(q, v float64, b *Body) unit.Force {
-	if b.Transom <= 0 {
-		return 0
-	}
-	a := float64(b.Transom)
-	return unit.Force(q * a * transomCoefficient(transomFroude(v, a, float64(b.Beam)*b.Hulls, b.Waterplane)))
 }

@@ -74,7 +74,7 @@ func TopSpeed(rating unit.Force, share float64, free unit.Speed, near Near, drag
 }
 
 // Crossing finds where a falling function passes through nothing between two
-// speeds, to within a hundred-millionth of the bracket: the low end if it starts
+// speeds, to ten digits of the bracket: the low end if it starts
 // below, the high end if it ends above. From a speed near to the crossing it
 // needs fewer steps.
 func Crossing(low, high unit.Speed, near Near, surplus func(unit.Speed) unit.Force) unit.Speed {
@@ -90,7 +90,7 @@ func Crossing(low, high unit.Speed, near Near, surplus func(unit.Speed) unit.For
 	return falsePosition(low, high, surplus)
 }
 
-const closeEnough = 1e-8 // of the bracket
+const closeEnough = 1e-10 // of the bracket
 
 // secant is the secant method from a speed near to the crossing; ok is false
 // where it leaves the bracket or does not settle.

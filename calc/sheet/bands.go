@@ -48,6 +48,10 @@ func bitsets(n, size int) []bitset {
 //
 // A change is followed only as far as it goes: where the larger of two routes
 // stays the larger, or a ladder gives the same step, nothing behind it moves.
+//
+// Where a change makes a ladder take another step, everything behind it jumps to
+// another motor or wire. Several inputs that cause the same jump do not make it
+// larger, so of the jumps only the farthest counts.
 func (s *Solution) setBands() {
 	n := len(s.steps)
 	sets := bitsets(n+1, n) // by step: the later steps that read it
@@ -57,8 +61,10 @@ func (s *Solution) setBands() {
 			reads[s.at[in]-1].set(j)
 		}
 	}
-	sums := make([]float64, 2*n)
-	below, above := sums[:n], sums[n:]
+	sums := make([]float64, 4*n)
+	below, above := sums[:n], sums[n:2*n]         // squares of the smooth deviations
+	dropped, rose := sums[2*n:3*n], sums[3*n:4*n] // squares of the farthest jumps
+	jumped := make([]bool, n)                     // in the move under way
 	vals := append([]float64(nil), s.walk.vals...)
 	moved := make([]ID, 0, n)
 	for i := range s.steps {
@@ -83,24 +89,41 @@ func (s *Solution) setBands() {
 				vals[t.ID] = x
 				moved = append(moved, t.ID)
 				pending.join(reads[j])
-				if d := x - t.Value; d < 0 {
+				jumped[j] = t.Row.Ladder || s.anyJumped(t, jumped)
+				switch d := x - t.Value; {
+				case jumped[j] && d < 0:
+					dropped[j] = max(dropped[j], d*d)
+				case jumped[j]:
+					rose[j] = max(rose[j], d*d)
+				case d < 0:
 					below[j] += d * d
-				} else {
+				default:
 					above[j] += d * d
 				}
 			}
 			for _, id := range moved {
 				vals[id] = s.walk.vals[id]
+				jumped[s.at[id]-1] = false
 			}
 		}
 	}
 	for j := range s.steps {
 		st := &s.steps[j]
 		if st.Origin == Computed && !st.Row.Ladder {
-			st.Band = band.Band[float64]{Low: st.Value - math.Sqrt(below[j]), Nominal: st.Value, High: st.Value + math.Sqrt(above[j])}
+			st.Band = band.Band[float64]{Low: st.Value - math.Sqrt(below[j]+dropped[j]), Nominal: st.Value, High: st.Value + math.Sqrt(above[j]+rose[j])}
 		}
 	}
 	s.setLadders(vals)
+}
+
+// anyJumped reports whether a step reads one that jumped in the move under way.
+func (s *Solution) anyJumped(t *Step, jumped []bool) bool {
+	for _, in := range t.Inputs {
+		if jumped[s.at[in]-1] {
+			return true
+		}
+	}
+	return false
 }
 
 // setLadders gives a choice of the next size the sizes at the ends of what it

@@ -10,6 +10,13 @@ import (
 
 // batteryRows: one battery.
 var batteryRows = []Row{
+	{Name: "battery chemistry of a very light hull", Gives: BatteryChemistry, Said: []ID{BoatHull}, Source: bankMemory, Basis: Estimate,
+		When: func(v View) bool {
+			return v.Said(BoatHull) && (v.Word(BoatHull) == typical.Kayak || v.Word(BoatHull) == typical.Canoe)
+		},
+		Assume: func(View) (Guess, bool) {
+			return Guess{Word: "lithium", Others: []string{"agm"}, Why: "lithium, since weight counts most in so light a hull, unless you say"}, true
+		}},
 	{Name: "battery chemistry unless said", Gives: BatteryChemistry, Source: bankMemory, Basis: Estimate,
 		Assume: func(View) (Guess, bool) {
 			return Guess{Word: "flooded", Others: []string{"agm", "lithium"}, Why: "flooded lead-acid, the cheapest and the one that promises least, unless you say"}, true

@@ -58,16 +58,18 @@ func dragAt(v View, u unit.Speed) (unit.Force, error) {
 // A curve is dragAt for many speeds of the same boat, as a search needs it: the
 // cells are read once.
 type curve struct {
-	body   hull.Body
-	water  hull.Water
+	hull   hull.Curve
 	factor unit.Force
 }
 
-func dragCurve(v View) curve { return curve{bodyOf(v), waterOf(v), unit.Force(v.Of(HullFactor))} }
+func dragCurve(v View) curve {
+	b := bodyOf(v)
+	return curve{b.Curve(waterOf(v)), unit.Force(v.Of(HullFactor))}
+}
 
 // at is the drag at a speed of 0 or above.
 func (c *curve) at(u unit.Speed) unit.Force {
-	p := c.body.Resistance(c.water, u)
+	p := c.hull.At(u)
 	return c.factor*(p.Friction+p.Residuary+p.Transom) + p.Leg
 }
 

@@ -84,9 +84,7 @@ var thrustRows = []Row{
 		Name: "thrust by weight, raised", Gives: ThrustRuleRaised,
 		Needs:   []ID{LoadTotal, ThrustRatioRaised},
 		Formula: "{load.total} x {thrust.ratio-raised}", Source: sourceRule, Basis: Practice,
-		Compute: func(v View) (float64, error) {
-			return prop.ByWeight(v.Mass(LoadTotal), v.Of(ThrustRatioRaised)).Newtons(), nil
-		},
+		Compute: raisedByWeight,
 	},
 
 	{
@@ -288,6 +286,20 @@ func need(name string, weight ID, called string) Row {
 			}
 			return max(w, f), nil
 		}}
+}
+
+// raisedByWeight is the raised rule of thumb. The raise stops at the largest
+// rating that is sold: a rule of thumb that no motor meets, where the plain rule
+// and the forces are met, is a reason to take the largest and not to take none.
+func raisedByWeight(v View) (float64, error) {
+	raised := prop.ByWeight(v.Mass(LoadTotal), v.Of(ThrustRatioRaised)).Newtons()
+	plain := prop.ByWeight(v.Mass(LoadTotal), prop.PlainRatio).Newtons()
+	ladder := v.Ladder(ThrustClass, ThrustLadder)
+	if most := ladder[len(ladder)-1]; raised > most && plain <= most {
+		v.Warn("the raised rule asks for more than the largest single rating, " + unit.Show(most, unit.Thrust, unit.US) + ", where it stops")
+		return most, nil
+	}
+	return raised, nil
 }
 
 // raisedRatio is the ratio of the rule of thumb by what was said of the water. A

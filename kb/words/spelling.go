@@ -170,12 +170,12 @@ window winds windows winner winter wise wish within without woman wonder wooden 
 write writer wrong
 yacht yellow young yourself youth zone
 amounts mounted mounting mountains motors electronics electrics loaf loadeds positions positioned casted cast castings
-gasp gusty windier brackets brackets knot knobs knock guage dollars boards abroad board sailed sailor sailors rigid
+gasp gusty windier brackets brackets knot knobs knock boards abroad board sailed sailor sailors rigid
 ridged rigger riggers budgets budge brushes brush brushing kayaking kayaker kayakers canoes canoeing motoring motored charging anchored rigging riggings
-weighed weighing propelled propeller hundreds thousands remotely positional positive opposition inch steered steers currents
+weighed weighing propelled hundreds thousands remotely positional positive opposition inch steered steers currents
 gusting gauging insulated insulate throttled throttling capacities trawling crawling strolling rolling sonic paralleled
 trust trusts thrusts trolled trolley trolleys causing crusts shirts shafts electrics elective election directing
-sonars series serious serves variables variably circuits circus
+sonars serious serves variables variably circuits circus
 `)
 
 func setOf(text string) map[string]bool {

@@ -23,7 +23,7 @@ var trade = []Entry{
 
 	// Materials.
 	{"aluminum", Material, []string{"aluminium", "alum", "alu", "alloy", "tin", "tinny", "tinnie", "tin boat", "tin can", "alumnum", "aluminun", "alumn", "tin rig", "welded aluminum", "riveted aluminum"}},
-	{"fiberglass", Material, []string{"fibreglass", "fiber glass", "fibre glass", "glass hull", "glass boat", "glass rig", "grp", "frp", "glass fiber", "fibergalss", "fiberglas"}},
+	{"fiberglass", Material, []string{"fibreglass", "fiber glass", "fibre glass", "glass hull", "glass boat", "glass rig", "frp", "glass fiber", "fibergalss", "fiberglas"}},
 	{"glass", Material, nil},
 	{"wood", Material, []string{"wooden", "plywood", "cedar strip", "wood hull"}},
 	{"polyethylene", Material, []string{"poly", "plastic", "plastic hull", "plastic boat", "rotomolded", "roto molded", "rotomoulded", "polyethelene", "rotomold"}},
@@ -126,7 +126,7 @@ var trade = []Entry{
 	// Trouble, as it is told.
 	{"ventilation", Symptom, []string{"suck air", "sucks air", "sucking air", "draws air", "drawing air", "ventilate", "ventilates", "ventilating", "cavitate", "cavitates", "cavitating", "cavitation", "gulp air", "gulps air", "gulping air", "pops out", "comes out of the water", "blow out", "grabs air", "pulls air", "sucks wind", "prop out of the water", "draw air", "pull air", "sucking wind", "ventillate", "ventillation", "cavitaion", "burbles", "races in waves", "prop comes out", "popping out"}},
 	{"slow", Symptom, []string{"sluggish", "no power", "weak", "gutless", "lost power", "slow as molasses", "down on power", "losing power", "lazy", "wont push", "low power", "underpowered", "no push", "doesnt push", "hardly moves", "barely moves", "crawls"}},
-	{"trips breaker", Symptom, []string{"trips", "tripping", "keeps tripping", "pops the breaker", "popping the breaker", "blows the fuse", "blowing fuses", "trips the breaker", "breaker trips", "breaker pops", "breaker keeps popping", "trip", "tripped", "blows fuses", "kicks the breaker", "kicking the breaker"}},
+	{"trips breaker", Symptom, []string{"tripping", "trips when", "trip when", "trips on", "trips in", "trips every", "trips at", "trips if", "keeps tripping", "pops the breaker", "popping the breaker", "blows the fuse", "blowing fuses", "trips the breaker", "breaker trips", "breaker pops", "breaker keeps popping", "tripped", "blows fuses", "kicks the breaker", "kicking the breaker"}},
 	{"vibration", Symptom, []string{"shake", "shakes", "shaking", "vibrate", "vibrates", "vibrating", "wobbles", "wobble", "bent shaft", "wobbling", "shudders", "rattles", "rattle"}},
 	{"corrosion", Symptom, []string{"corroded", "corrode", "corrodes", "rust", "rusted", "green stuff", "pitting", "corroding"}},
 	{"noise", Symptom, []string{"interference", "static on the screen", "lines on the screen", "noisy", "lines on my fishfinder", "lines on the fishfinder", "lines on my graph", "lines all over", "static", "scratchy", "snow on the screen", "clutter", "grinding", "whine", "whines", "hum", "humming", "squeal", "squeals"}},

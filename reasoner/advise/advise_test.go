@@ -26,7 +26,7 @@ func boat(topics []string, facts ...card.Fact) In {
 			given = append(given, g)
 		}
 	}
-	want := []sheet.ID{sheet.ThrustClass, sheet.SystemVoltage, sheet.ShaftClass, sheet.ShaftNeed, sheet.BankCount, sheet.BankCapacity,
+	want := []sheet.ID{sheet.MountPlace, sheet.ThrustClass, sheet.SystemVoltage, sheet.ShaftClass, sheet.ShaftNeed, sheet.BankCount, sheet.BankCapacity,
 		sheet.WireGauge, sheet.BreakerRating, sheet.TrimBowSink, sheet.LoadMargin}
 	return In{Card: c, Sol: sheet.StandardBook().Solve(sheet.Question{Given: given, Want: want}), Topics: topics, Sys: unit.US}
 }
@@ -107,7 +107,7 @@ func TestChoices(t *testing.T) {
 		{"salt", boat(fit, word("boat.hull", "bay"), length(20), loaded(3000), word("water.kind", "salt")), "water", "saltwater version with an anode"},
 		{"fresh", boat(fit, word("boat.hull", "bay"), length(20), loaded(3000), word("water.kind", "fresh")), "water", "freshwater version"},
 		{"refused", boat(fit, word("boat.hull", "vee"), length(16), loaded(1200), word("want.position-hold", "false")), "position-hold", "without position hold"},
-		{"brushless for a long day", boat(fit, word("boat.hull", "bass"), length(20), loaded(2800), card.Fact{Slot: "use.hours", Value: num(10)}), "drive", "brushless"},
+		{"brushless for a long day", boat(fit, word("boat.hull", "bass"), length(20), loaded(2800), card.Fact{Slot: "use.hours", Value: num(10)}), "drive", "brushless, if the budget allows"},
 	} {
 		found := false
 		for _, ch := range Choices(c.in) {

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"heronlake.example/ask/calc/sheet"
-	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/reasoner/answer"
 )
 
@@ -35,10 +34,8 @@ var choiceRows = []choiceRow{
 		"transom clamp", "there is no front deck to bolt to, and the transom board takes the clamp", ""},
 	{"mount on a sailboat", "mount", func(in In) bool { return in.hull("sailboat") },
 		"transom clamp or stern bracket", "there is no clear front deck, and the motor is wanted in and out of the slip only", ""},
-	{"mount on a small jon", "mount", func(in In) bool {
-		l, ok := in.num(sheet.BoatLength)
-		return in.hull("jon") && ok && l < unit.Feet(14.5).Metres() && !in.steersItself()
-	}, "transom clamp", "a small jon seldom has a front deck, and the clamp moves from boat to boat", "bow mount if it has a solid front deck and you cast from it"},
+	{"mount on a small boat", "mount", func(in In) bool { return in.transom() },
+		"transom clamp", "a boat of this kind seldom has a front deck, and the clamp moves from boat to boat", "bow mount if it has a solid front deck and you cast from it"},
 	{"mount where it gets rough", "mount", func(in In) bool { return in.windy() || in.told(sheet.ChopHeight) },
 		"bow mount, folding arm", "it pulls from the front deck, and the arm takes rough water better", "compact pivot where the deck is short, the water calmer; transom if there is no front deck"},
 	{"mount on the bow", "mount", func(in In) bool { return in.word(sheet.BoatHull) != "" || in.has("boat.length") },
@@ -79,7 +76,7 @@ var choiceRows = []choiceRow{
 		"{motor.drive}", "as you said", ""},
 	{"brushless for long days", "drive", func(in In) bool {
 		return in.told(sheet.UseHours) && in.over(sheet.UseHours, 7.5) || in.said("use.style") == "guiding"
-	}, "brushless", "long days: it draws about a tenth less, runs cooler, and has no brushes to wear", "brushed if the price decides: same thrust, a bit more current and noise"},
+	}, "brushless, if the budget allows", "long days: it draws about a tenth less, runs cooler, and has no brushes to wear", "brushed if the price decides; the figures here are for brushed"},
 	{"brushed by default", "drive", always,
 		"brushed", "same thrust for less money; enough for a few hours a day", "brushless for long days, quiet shallow water, or where weight counts"},
 

@@ -92,7 +92,7 @@ var headRows = []headRow{
 	{"shaft", []sheet.ID{sheet.ShaftClass}, "A {shaft.class} shaft: the need is {shaft.need}."},
 	{"runtime", []sheet.ID{sheet.RuntimeCruise, sheet.CruiseCurrent}, "About {runtime.cruise} at {cruise.current}."},
 	{"runtime", []sheet.ID{sheet.RuntimeFull}, "About {runtime.full} at full throttle."},
-	{"bank", []sheet.ID{sheet.BankCount, sheet.BankCapacity}, "{system.voltage}: {bank.count} x 12 V, {bank.capacity} in the bank, {bank.weight}."},
+	{"bank", []sheet.ID{sheet.BankCount, sheet.BankCapacity}, "{system.voltage}: {bank.count} x {battery.voltage}, {bank.capacity} in the bank, {bank.weight}."},
 	{"bank", []sheet.ID{sheet.BankCount}, "{bank.count} batteries."},
 	{"wire", []sheet.ID{sheet.WireGauge, sheet.BreakerRating}, "{wire.gauge} wire and a {breaker.rating} breaker for {motor.current} over {wire.run}."},
 	{"wire", []sheet.ID{sheet.WireGauge}, "{wire.gauge} wire."},
@@ -180,6 +180,8 @@ func route(in In) string {
 		forces = "; the forces of wind and water ask for {thrust.balance}"
 	}
 	switch {
+	case in.over(sheet.ThrustClass, need*1.5):
+		return in.fill("The smallest motors have thrust to spare: the need is {thrust.need}.")
 	case need > rule && need <= in.Sol.Value(sheet.ThrustBalance):
 		return in.fill("Wind and water decide: {thrust.balance}, against {thrust.rule} by weight.")
 	case need > rule:
@@ -232,7 +234,7 @@ func fitting(in In) string {
 	}
 	var rest []string
 	if in.Sol.Has(sheet.BankCount) && in.Sol.Has(sheet.BankCapacity) {
-		rest = append(rest, "{bank.count} x 12 V, {bank.capacity}")
+		rest = append(rest, "{bank.count} x {battery.voltage} "+chemistryWord(in)+", {bank.capacity}")
 	}
 	if in.Sol.Has(sheet.WireGauge) {
 		rest = append(rest, "{wire.gauge} wire")
@@ -244,6 +246,18 @@ func fitting(in In) string {
 		text += "; " + strings.Join(rest, ", ")
 	}
 	return in.fill(text + ".")
+}
+
+// chemistryWord is the batteries' kind as it is written on a label.
+func chemistryWord(in In) string {
+	switch w := in.word(sheet.BatteryChemistry); w {
+	case "agm":
+		return "AGM"
+	case "":
+		return "deep-cycle"
+	default:
+		return w
+	}
 }
 
 func mountWords(in In) string {

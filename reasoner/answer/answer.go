@@ -44,6 +44,7 @@ type Answer struct {
 	Steer   string    `json:"steer,omitempty"`
 	Unknown []Unknown `json:"unknown,omitempty"` // with "boat": what nobody said and nothing assumes
 	Reply   string    `json:"reply,omitempty"`   // a colon word's one-line result
+	Drill   *Drill    `json:"drill,omitempty"`   // a turn of a drill
 }
 
 // Unknown is a slot that would be of use and has no value.

@@ -84,6 +84,9 @@ type Boat struct {
 	Sys  unit.System
 	// Solve solves the boat again with a motor in hand.
 	Solve func(m stock.Motor) *sheet.Solution
+	// Whole solves it again with the offer's motor and the bank of its rig: the
+	// run time of the batteries sold, and what they cost a year.
+	Whole func(o Offer) *sheet.Solution
 }
 
 // Motors judges the whole shelf. Offers that fit come first: those that pass
@@ -98,6 +101,10 @@ func Motors(b Boat, shelf *stock.Shelf) []Offer {
 		if o.Fits() { // a rig is made up only for what could be sold
 			o.Sol = b.Solve(m)
 			o.Rig = rig(b, o, shelf)
+			if o.Rig.Battery.SKU != "" {
+				o.Sol = b.Whole(o)
+				o.Rig.yearly(o.Sol, b.Sys)
+			}
 			o.judge(b, true)
 		}
 		out = append(out, o)

@@ -24,10 +24,20 @@ type Item struct {
 type Rig struct {
 	Items []Item
 	Total unit.Money // of what the shelf holds
-	// Yearly is what the batteries cost a year of the typical use, 0 unknown.
-	Yearly  unit.Money
-	Battery stock.Battery // the one chosen; zero when the shelf holds none
-	Strings int           // batteries in parallel in each place of the series
+	// Yearly is what the batteries cost a year of the typical use, 0 unknown, and
+	// YearlyHow the working.
+	Yearly    unit.Money
+	YearlyHow string
+	Battery   stock.Battery // the one chosen; zero when the shelf holds none
+	Series    int           // batteries in series in each string
+	Strings   int           // strings side by side
+}
+
+// yearly takes the cost of the batteries from the sheet solved with them.
+func (r *Rig) yearly(sol *sheet.Solution, sys unit.System) {
+	if st := sol.Step(sheet.CostYearly); st != nil {
+		r.Yearly, r.YearlyHow = unit.Dollars(st.Value), sol.Working(st, sys)
+	}
 }
 
 // Whole reports whether the shelf holds every item.
@@ -94,7 +104,7 @@ func (r *Rig) batteries(b Boat, o Offer, shelf *stock.Shelf) int {
 		r.add(Item{What: "battery", Name: "deep-cycle battery, " + unit.Show(need, unit.AmpHour, b.Sys), Count: n})
 		return n
 	}
-	r.Battery, r.Strings = best.b, best.strings
+	r.Battery, r.Series, r.Strings = best.b, best.series, best.strings
 	n := best.series * best.strings
 	r.add(Item{What: "battery", SKU: best.b.SKU, Name: best.b.Name, Count: n, Price: best.b.Price})
 	return n

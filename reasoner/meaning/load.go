@@ -26,6 +26,7 @@ var weightCues = []cue{
 	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 7, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
 	{name: "persons, motors and gear", slot: "load.plate", kind: read.Mass, low: 80, high: 8000, after: of("persons motors gear"), reachA: 1, weight: 10},
 	{name: "weight of gear", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, after: of("gear"), reachA: 1, weight: 8, never: of("loaded", "per hundred"), when: not(withMe)},
+	{name: "so much more", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("add"), reachB: 0, weight: 4, when: moreWeight},
 	{name: "gear, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("gear"), reachB: 2, weight: 7, never: of("loaded", "dry")},
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
@@ -35,7 +36,7 @@ var weightCues = []cue{
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
 
 	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
-	{name: "average weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("each"), reachB: 0, weight: 8, need: of("person", "us", "child", "both of us")},
+	{name: "average weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("each"), reachB: 0, weight: 8, when: peopleTalk},
 	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
 	{name: "me, weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 40, high: 170, before: of("me"), reachB: 0, weight: 9, when: meAtWeight},
@@ -96,7 +97,7 @@ func withMe(l *line, m int) bool { return l.id(l.at[m]+1) == idWith || l.id(l.at
 // boatWeighs accepts "weighs 1650" when the words before speak of no person,
 // battery, motor or engine.
 func boatWeighs(l *line, m int) bool {
-	return !l.heOrShe(m) && !l.subject(m, notTheBoat)
+	return !l.heOrShe(m) && !l.subject(m, notTheBoat) && !engineWeighs(l, m)
 }
 
 // subject looks for one of the set in the stretch before a measure.
@@ -126,7 +127,22 @@ func heavierThanAMotor(l *line, m int) bool {
 // engineWeighs accepts "9.9 that weighs 85": a horsepower or an outboard is what
 // weighs.
 func engineWeighs(l *line, m int) bool {
+	if s := l.segment(l.at[m]); l.id(s) == words.Of("weighs") && s > 1 {
+		for k := s - 2; k >= 0 && k >= s-6 && l.terms[k].mark != '.'; k-- {
+			if ofOutboardHorsepower.holds(l.terms[k].id) {
+				return true // "the outboard is a 60, weighs 250"
+			}
+		}
+	}
 	return l.subject(m, ofOutboardHorsepower) || l.subject(m, ofMotor) && !l.subject(m, ofTrollingMotor)
+}
+
+// peopleTalk tells that people are named in the line or known.
+func peopleTalk(l *line, m int) bool { return l.any(ofPersons) || l.knows("people.count") }
+
+// moreWeight accepts "add 300" to a load that stands.
+func moreWeight(l *line, m int) bool {
+	return (l.knows("load.total") || l.knows("load.said")) && l.endsAt(l.at[m])
 }
 
 // engineSentence accepts "Engine: 90 hp, 360 lb."

@@ -17,6 +17,8 @@ var motorCues = []cue{
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
 	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough"), reachA: 2, weight: 6, when: thrustSize},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
+	{name: "a rating alone", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 4, when: loneRating},
+	{name: "an engine's horsepower", slot: "", kind: read.Number, before: of("outboard"), reachB: 1, weight: 10, when: articleNumber},
 	{name: "pounds on a boat", slot: "motor.thrust", kind: read.Mass, low: 8, high: 59, alone: true, weight: 3, when: ratingOnBoat},
 
 	{name: "volts", slot: "motor.voltage", kind: read.Voltage, low: 12, high: 48, alone: true, weight: 6, when: nominalVolts},
@@ -28,6 +30,7 @@ var motorCues = []cue{
 	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
 	{name: "charger's amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
 	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge", "between trips"), reachB: 2, after: of("charge", "between trips"), reachA: 1, weight: 7},
+	{name: "amps of the charger asked about", slot: "charger.current", kind: read.Current, low: 1, high: 100, alone: true, weight: 6, never: of("pulls", "breaker", "motor"), when: chargerLast},
 	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.2, high: 300, alone: true, weight: 5},
 	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
 }
@@ -115,6 +118,20 @@ func ratingOnBoat(l *line, m int) bool {
 		return true
 	}
 	return false
+}
+
+// chargerLast accepts "10 amps" where a charger was asked about.
+func chargerLast(l *line, m int) bool { return l.askedLast(Charger) && len(l.terms) <= 6 }
+
+// loneRating accepts "55" as a whole turn where volts or thrust are the talk.
+func loneRating(l *line, m int) bool {
+	v := l.r.Measures[m].Bare
+	return len(l.terms) == 1 && v >= 30 && v <= 130 && (l.knows("motor.voltage") && !l.knows("motor.thrust") || l.askedLast(Thrust, Voltage)) && !l.shaftsAsked()
+}
+
+// articleNumber accepts "the outboard is a 60".
+func articleNumber(l *line, m int) bool {
+	return l.articleBefore(l.at[m]) && l.r.Measures[m].Kind == read.Number && lowest(&l.r.Measures[m]) <= 400
 }
 
 // ratingBesideBank accepts pounds where volts, amp-hours or a throttle are the

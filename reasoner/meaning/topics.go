@@ -44,12 +44,12 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 		}
 	}
 	l.judged(&w, add)
-	if len(w.Topics) > 1 && !l.saysText("difference") && !l.saysText("explain") && !l.saysText("why") {
-		w.Topics = withoutTopic(w.Topics, Concept)
-	}
 	w.Words = l.topicWords()
 	if l.over != "" {
 		addChoice(l.over, add)
+	}
+	if len(w.Topics) > 1 && !l.saysText("difference") && !l.saysText("explain") && !l.saysText("why") {
+		w.Topics = withoutTopic(w.Topics, Concept)
 	}
 	if len(w.Topics) == 0 && !w.Why {
 		l.implied(c, q, add)
@@ -119,13 +119,13 @@ var topicRows = []topicRow{
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(of6) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
 	{name: "thrust asked", topic: Thrust, any: of("thrust"), when: thrustAsked},
 	{name: "thrust cost of a wire", topic: Wire, texts: []string{"costing me in thrust"}},
-	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "what do i need", "what would you put", "what should i get", "what should i buy", "what should i put", "what should i run", "what should i order", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit"}, when: func(l *line) bool { return true }},
+	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "how big a motor", "how big of a motor", "how much motor", "what size do", "what size trolling", "what do i need", "what would you put", "what should i get", "what should i buy", "what should i put", "what should i run", "what should i order", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit"}, when: func(l *line) bool { return true }},
 	{name: "fault told", topic: Fault, when: faultTold},
 	{name: "concept asked", topic: Concept, texts: []string{"whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}, when: func(l *line) bool { return !l.anyBound() || l.saysText("difference") }},
 	{name: "what is that", topic: Concept, when: whatIs},
