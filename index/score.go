@@ -92,9 +92,9 @@ func (s *segment) rank(q question, x *Index, limit int, enough float64) []found 
 	defer sc.clear()
 
 	var among []int // once the common words come: the passages found by the rarer ones
-	found := false
+	begun := false
 	for _, g := range q.groups {
-		if found && x.count >= manyPassages && g.rarest < tenthHolds {
+		if begun && x.count >= manyPassages && g.rarest < tenthHolds {
 			if g.rarest < thirdHolds || len(sc.seen) == 0 {
 				break // the groups that follow are commoner still
 			}
@@ -103,7 +103,7 @@ func (s *segment) rank(q question, x *Index, limit int, enough float64) []found 
 			}
 		}
 		s.scoreGroup(g, x.w, among, sc)
-		found = found || g.held
+		begun = begun || g.held
 	}
 	for _, p := range q.pairs {
 		s.each(s.pair, p, false, nil, func(p blevesegment.Posting) {

@@ -181,4 +181,3 @@ func measures(f *fit.Fit, assumed []answer.Assumed) []answer.Measure {
 	}
 	return out
 }
-

@@ -25,6 +25,9 @@ var tightBy = unit.Inches(1.5)
 var verdictRows = []verdictRow{
 	{"is the thrust enough", []string{"fit", "thrust"}, "motor.thrust", []sheet.ID{sheet.MotorThrust, sheet.ThrustNeed}, thrustVerdict},
 	{"is the shaft long enough", []string{"shaft"}, "motor.shaft", []sheet.ID{sheet.MotorShaft, sheet.ShaftNeed}, shaftVerdict},
+	{"how long on that charger", []string{"charger"}, "charger.current", []sheet.ID{sheet.ChargerSaid, sheet.ChargeTime}, func(in In) string {
+		return in.fill("About {charge.time} with {charger.current-said} for each battery.")
+	}},
 	{"does the gauge do", []string{"wire", "breaker"}, "wire.gauge", []sheet.ID{sheet.WireGaugeSaid, sheet.WireAmpacity}, gaugeVerdict},
 }
 
@@ -184,6 +187,8 @@ func route(in In) string {
 		return in.fill("The smallest motors have thrust to spare: the need is {thrust.need}.")
 	case need > rule && need <= in.Sol.Value(sheet.ThrustBalance):
 		return in.fill("Wind and water decide: {thrust.balance}, against {thrust.rule} by weight.")
+	case need > rule && need < in.Sol.Value(sheet.ThrustRatioRaised)*unit.Mass(in.Sol.Value(sheet.LoadTotal)).Weight().Newtons()*0.999:
+		return in.fill("{thrust.ratio-raised} would ask for more than the largest single motor; the plain rule asks for {thrust.rule}" + forces + ".")
 	case need > rule:
 		for _, r := range raisedRows {
 			if r.when(in) {

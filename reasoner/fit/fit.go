@@ -38,12 +38,36 @@ type Fit struct {
 // known are left out; see Problems for those that failed.
 func Solve(c card.Card, topics []string, sys unit.System, ladders map[sheet.ID]sheet.Ladder) *Fit {
 	given, duty := Givens(c)
+	given = append(given, implied(c, topics)...)
 	wanted := Wants(topics)
 	q := sheet.Question{Given: given, Duty: duty, Ladders: ladders}
 	for _, w := range wanted {
 		q.Want = append(q.Want, w.ID)
 	}
 	return &Fit{Sol: sheet.StandardBook().Solve(q), Topics: topics, Wanted: wanted, Sys: sys, question: q}
+}
+
+// impliedRows are facts that the question itself tells: hours asked for while
+// holding are hours of holding.
+var impliedRows = []struct {
+	topics []string // all of them asked
+	slot   string
+	word   string
+}{
+	{[]string{"hold", "runtime"}, "use.style", "holding"},
+}
+
+func implied(c card.Card, topics []string) []sheet.Given {
+	var out []sheet.Given
+	for _, r := range impliedRows {
+		asked := !slices.ContainsFunc(r.topics, func(t string) bool { return !slices.Contains(topics, t) })
+		_, said := c.Get(r.slot)
+		_, throttle := c.Get("use.throttle")
+		if id, ok := CellOf(r.slot); ok && asked && !said && !throttle {
+			out = append(out, sheet.Given{ID: id, Word: r.word, Said: "as asked"})
+		}
+	}
+	return out
 }
 
 // Figures lists the wanted cells that became known, in the order of the topics.

@@ -13,8 +13,9 @@ var chemistries = kinds(words.Chemistry)
 // batteryCues tells what a number says of the batteries.
 var batteryCues = []cue{
 	{name: "amp-hours", slot: "battery.capacity", kind: read.Charge, low: 1, high: 2000, alone: true, weight: 8, many: true},
-	{name: "group size", slot: "battery.group", kind: read.Group, alone: true, weight: 9},
-	{name: "a case size beside batteries", slot: "battery.group", kind: read.Number, alone: true, weight: 8, when: caseSize},
+	{name: "two 100s", slot: "battery.capacity", kind: read.Charge, bare: "Ah", low: 30, high: 400, alone: true, weight: 7, many: true, when: hundreds},
+	{name: "group size", slot: "battery.group", kind: read.Group, alone: true, weight: 9, many: true},
+	{name: "a case size beside batteries", slot: "battery.group", kind: read.Number, alone: true, weight: 8, many: true, when: caseSize},
 	{name: "number of batteries", slot: "battery.count", kind: read.Number, low: 1, high: 12, alone: true, weight: 7, when: countsBatteries},
 	{name: "reserve minutes", slot: "battery.reserve", kind: read.Duration, low: 0.3, high: 12, after: of("reserve minutes"), reachA: 2, before: of("reserve minutes"), reachB: 2, weight: 10},
 	{name: "minutes in reserve", slot: "battery.reserve", kind: read.Duration, low: 0.3, high: 12, alone: true, weight: 10, when: saysReserve},
@@ -65,11 +66,27 @@ func caseSize(l *line, m int) bool {
 	if next >= 0 && (chemistries[next] || next == words.Of("battery") || next == words.Of("series")) {
 		return true
 	}
-	text := l.r.Text[me.Start:]
-	if n := me.End - me.Start; n < len(text) && text[n] == 's' || me.Said[len(me.Said)-1] == 's' {
+	if l.saidPlural(m) {
 		return true
 	}
-	return false
+	// "a 27 and a 31 in parallel"
+	return l.articleBefore(i) && (next == words.None || next == idAnd || next == words.Of("parallel")) && l.anyOf("series", "parallel")
+}
+
+// saidPlural accepts "27s".
+func (l *line) saidPlural(m int) bool {
+	me := &l.r.Measures[m]
+	return me.End < len(l.r.Text) && l.r.Text[me.End] == 's' || me.Said[len(me.Said)-1] == 's'
+}
+
+// hundreds accepts "a pair of 100s": batteries named by their amp-hours.
+func hundreds(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind != read.Number || me.Value == nil || !l.saidPlural(m) || int(*me.Value)%5 != 0 || caseSizes[*me.Value] {
+		return false
+	}
+	k := l.skipFillers(l.at[m]-1, -1)
+	return k >= 0 && (l.terms[k].id == idPair || l.smallNumber(k) >= 2 || l.terms[k].measure >= 0 && lowest(&l.r.Measures[l.terms[k].measure]) == 2)
 }
 
 // countsBatteries accepts a small whole number before batteries, a chemistry, a
@@ -87,7 +104,7 @@ func countsBatteries(l *line, m int) bool {
 		switch {
 		case t.mark != 0 || t.id == idAnd || t.id == idWith || t.id == words.Of("bank"):
 			return false
-		case t.id == words.Of("battery") || t.id == words.Of("series") || t.id == words.Of("parallel") || t.id >= 0 && chemistries[t.id]:
+		case t.id == words.Of("battery") || t.id == words.Of("deep cycle") || t.id == words.Of("series") || t.id == words.Of("parallel") || t.id >= 0 && chemistries[t.id]:
 			return i+1 >= len(l.terms) || l.terms[i+1].id != words.Of("charger")
 		case t.id == idGroup || t.id == idAmpHour:
 			return true
@@ -95,7 +112,7 @@ func countsBatteries(l *line, m int) bool {
 			if l.r.Measures[t.measure].Kind == read.Voltage {
 				continue
 			}
-			return l.r.Measures[t.measure].Kind == read.Number && caseSize(l, t.measure)
+			return l.r.Measures[t.measure].Kind == read.Number && (caseSize(l, t.measure) || hundreds(l, t.measure))
 		case t.filler || t.text == "x" || t.id < 0:
 			continue
 		case t.id == words.Of("dual purpose") || t.id == words.Of("cranking battery"):

@@ -41,7 +41,7 @@ func (l *line) check(out *Outcome) {
 			break
 		}
 		me := &l.r.Measures[m]
-		if lo, _ := ends(quantity{me.Value, me.Low, me.High}); lo < 0 && me.As == "" && me.Unit != "degC" && me.Unit != "AWG" {
+		if lo, _ := ends(quantity{me.Value, me.Low, me.High}); lo < 0 && (me.Said[0] == '-' || strings.HasPrefix(me.Said, "−") || strings.HasPrefix(me.Said, "negative")) && me.As == "" && me.Unit != "degC" && me.Unit != "AWG" {
 			l.complain(out, "out-of-range", "", me.Said, me.Start, me.End, "\""+me.Said+"\" is below zero; say it without the minus")
 		}
 	}

@@ -58,8 +58,38 @@ func (l *line) setAside() {
 	l.comparisons()
 	l.ratios()
 	l.takenBack()
+	l.theirs()
 	l.jonCode()
 	l.feetAndInches()
+}
+
+// theirs sets aside what somebody else's boat has: "neighbor has a 70 on his 18
+// footer, mine is 19 ft".
+func (l *line) theirs() {
+	for i := range l.terms {
+		if w := l.text(i); w != "mine" && w != "ours" {
+			continue
+		}
+		owner := -1
+		for k := l.sentence(i); k < i; k++ {
+			if id := l.terms[k].id; (id == idPerson || id == idCompanion) && (l.text(k+1) == "has" || l.text(k+1) == "runs" || l.text(k+1) == "got" || l.text(k+1) == "uses" || l.text(k+1) == "put" || l.terms[k].possessive) {
+				owner = k
+				break
+			}
+		}
+		if owner < 0 {
+			return
+		}
+		for k := owner; k < i; k++ {
+			if m := l.terms[k].measure; m >= 0 {
+				l.used[m], l.reason[m] = true, "somebody else's"
+			}
+			if l.terms[k].mark == 0 && l.terms[k].measure < 0 {
+				l.terms[k].mark = asking
+			}
+		}
+		return
+	}
 }
 
 // wordChoices marks the words of a family between which the line asks.
@@ -470,10 +500,15 @@ func (l *line) ratios() {
 		}
 		to := -1
 		for k := i + 2; k <= i+4 && k < len(l.terms); k++ {
-			if l.terms[k].measure >= 0 {
-				to = l.terms[k].measure
+			if to = l.terms[k].measure; to >= 0 {
 				break
 			}
+			if !l.terms[k].filler && l.text(k) != "every" && l.text(k) != "each" {
+				break
+			}
+		}
+		if to >= 0 && l.r.Measures[to].Kind != read.Mass && l.r.Measures[to].Kind != read.Number {
+			continue
 		}
 		if to < 0 && l.id(i+1) != words.Of("per hundred") {
 			continue

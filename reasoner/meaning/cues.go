@@ -279,8 +279,23 @@ func (l *line) award(bids []bid) {
 		if l.setSlots[b.c.slot] && (!b.c.many || len(l.facts) > 64 || l.values(b.c.slot) >= mostOfOne) {
 			continue
 		}
+		if b.c.many && l.repeats(b) {
+			l.used[b.m] = true // "100 ah lithium vs 100 ah agm"
+			continue
+		}
 		l.take(b.m, b.c)
 	}
+}
+
+// repeats tells that a slot of many values has this one already.
+func (l *line) repeats(b bid) bool {
+	v := l.convert(&l.r.Measures[b.m], b.c.bareFor(&l.r.Measures[b.m])).value
+	for i := range l.facts {
+		if f := &l.facts[i]; f.Slot == b.c.slot && (same(f.Value, v) && v != nil || f.Text != "" && f.Text == groupName(&l.r.Measures[b.m])) {
+			return true
+		}
+	}
+	return false
 }
 
 func mergeSort(b []bid) {

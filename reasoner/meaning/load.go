@@ -21,6 +21,7 @@ var weightCues = []cue{
 	{name: "the boat weighs", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("weighs"), reachB: 1, weight: 5, when: boatWeighs},
 	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat").with(hulls), reachB: 0, weight: 4, when: isWeight},
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
+	{name: "about so much, with a boat", slot: "load.total", kind: read.Mass, bare: "lb", low: 90, high: 4500, alone: true, weight: 2, when: aboutBare},
 	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 130, high: 12000, alone: true, weight: 2, when: boatAlone},
 
 	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 7, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
@@ -35,7 +36,7 @@ var weightCues = []cue{
 	{name: "engine: power, weight", slot: "load.engine", kind: read.Mass, low: 10, high: 450, alone: true, weight: 7, when: engineSentence},
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
 
-	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, need: of("person", "us", "me", "child", "companion", "both of us", "each"), when: not(battery)},
+	{name: "weight each", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, after: of("each"), reachA: 1, weight: 9, when: eachPerson},
 	{name: "average weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("each"), reachB: 0, weight: 8, when: peopleTalk},
 	{name: "people at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: eachOrGroup},
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
@@ -61,6 +62,19 @@ func not(f func(*line, int) bool) func(*line, int) bool {
 func battery(l *line, m int) bool {
 	_, _, after := l.near(l.at[m], 1, batteryWords, 0)
 	return after && l.id(l.at[m]+1) != words.None && !l.terms[l.at[m]].filler
+}
+
+// eachPerson accepts a weight each where people are talked of and batteries are
+// not what weighs.
+func eachPerson(l *line, m int) bool {
+	return !battery(l, m) && !l.subject(m, batteryWords) && (l.any(ofPersons) || l.anyOf("me") || l.knows("people.count"))
+}
+
+// aboutBare accepts "12 ft jon, around 550": a number without a unit that is
+// said to be rough, at the end of a stretch, beside a boat.
+func aboutBare(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Kind == read.Number && me.About && me.Bare >= 200 && l.endsAt(l.at[m]) && (l.any(hulls) || l.hasKind(read.Length)) && !l.anyOf("battery", "budget", "miles")
 }
 
 // boatAlone leaves out batteries and the persons' weight on a plate.

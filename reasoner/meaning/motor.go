@@ -15,7 +15,7 @@ var motorCues = []cue{
 	{name: "so many pound motor", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, after: of("motor", "trolling motor", "bow mount", "transom mount", "brushless", "brushed", "variable speed", "five speed"), reachA: 1, before: of("brushless", "brushed", "variable speed", "five speed"), reachB: 1, weight: 8, when: thrustSize},
 	{name: "pounds in talk of batteries", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, alone: true, weight: 3, when: ratingBesideBank},
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
-	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough"), reachA: 2, weight: 6, when: thrustSize},
+	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough", "fine"), reachA: 2, weight: 6, when: thrustSize},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
 	{name: "a rating alone", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 4, when: loneRating},
 	{name: "an engine's horsepower", slot: "", kind: read.Number, before: of("outboard"), reachB: 1, weight: 10, when: articleNumber},
@@ -29,7 +29,8 @@ var motorCues = []cue{
 
 	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
 	{name: "charger's amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
-	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge", "between trips"), reachB: 2, after: of("charge", "between trips"), reachA: 1, weight: 7},
+	{name: "amps per bank", slot: "charger.current", kind: read.Current, low: 1, high: 200, alone: true, weight: 9, when: perBank},
+	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge", "between trips"), reachB: 3, after: of("charge", "between trips"), reachA: 1, weight: 7},
 	{name: "amps of the charger asked about", slot: "charger.current", kind: read.Current, low: 1, high: 100, alone: true, weight: 6, never: of("pulls", "breaker", "motor"), when: chargerLast},
 	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.2, high: 300, alone: true, weight: 5},
 	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
@@ -76,7 +77,7 @@ func bareRating(l *line, m int) bool {
 	if me.Value == nil || me.Bare != float64(int(me.Bare)) || me.Bare < 24 || me.Bare > 250 || me.Kind == read.Mass && me.Spoken == "kg" {
 		return false
 	}
-	if me.Kind == read.Mass && me.Bare > 130 {
+	if me.Kind == read.Mass && me.Bare > 130 || me.Kind == read.Number && !ratings[me.Bare] {
 		return false
 	}
 	switch l.text(i - 1) {
@@ -103,6 +104,11 @@ func bareRating(l *line, m int) bool {
 	return next == words.None || afterRating.holds(next)
 }
 
+// ratings are the pounds that motors are commonly rated at: common practice, no
+// published source. A bare number that is none of them is no motor.
+var ratings = map[float64]bool{30: true, 32: true, 33: true, 34: true, 36: true, 40: true, 42: true, 43: true, 44: true, 45: true, 46: true, 48: true, 50: true, 52: true, 54: true, 55: true, 57: true, 60: true, 62: true, 63: true, 65: true, 68: true, 70: true, 72: true, 74: true, 75: true,
+	80: true, 82: true, 85: true, 86: true, 88: true, 90: true, 95: true, 100: true, 101: true, 105: true, 106: true, 109: true, 110: true, 112: true, 115: true, 120: true, 125: true, 130: true, 135: true, 150: true, 155: true, 160: true, 165: true, 200: true}
+
 var afterRating = of("enough", "hold", "or", "with", "and", "doing", "speed", "motor", "trolling motor", "what if", "bow mount", "transom mount", "brushless", "brushed", "full throttle", "must", "run", "pulls", "would like", "thrust", "tiller", "slow", "no", "top speed", "all day", "throttle", "wind", "current", "windy", "fine", "too long", "position hold", "how many", "add", "same", "actually", "back")
 
 var afterRatingWords = map[string]bool{"will": true, "gonna": true, "going": true, "can": true, "could": true, "should": true, "do": true, "does": true, "even": true,
@@ -118,6 +124,12 @@ func ratingOnBoat(l *line, m int) bool {
 		return true
 	}
 	return false
+}
+
+// perBank accepts "10 amp per bank".
+func perBank(l *line, m int) bool {
+	i := l.at[m]
+	return (l.text(i+1) == "per" || l.text(i+1) == "a" || l.text(i+1) == "each") && (l.id(i+2) == words.Of("bank") || l.id(i+2) == words.Of("battery"))
 }
 
 // chargerLast accepts "10 amps" where a charger was asked about.

@@ -212,6 +212,12 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 				continue
 			}
 		}
+		if w := sep.text; w == "my" || w == "our" || w == "his" {
+			if m, last, _, good := l.item(k); good && meIn {
+				sum, end, items = sum+m, last, items+1
+				continue
+			}
+		}
 		if !(sep.id == idAnd || sep.id == idWith || sep.mark == ',' || sep.text == "and" || sep.text == "my" && items == 0) {
 			break
 		}
@@ -302,7 +308,7 @@ func (l *line) item(i int) (n float64, to int, multi, ok bool) {
 		if v <= 0 {
 			return 0, 0, false, false
 		}
-		if l.text(i+1) == "of" && (l.id(i+2) == idUs || l.text(i+2) == "them" || l.text(i+2) == "em" || l.text(i+2) == "you") {
+		if l.text(i+1) == "of" && (l.id(i+2) == idUs || l.text(i+2) == "you" || (l.text(i+2) == "them" || l.text(i+2) == "em") && (l.knows("people.count") || l.any(ofPersons)) && !l.any(batteryWords)) {
 			return v, i + 2, true, true
 		}
 		if j, good := l.noun(i+1, 3); good {

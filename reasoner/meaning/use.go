@@ -210,6 +210,9 @@ func aPrice(l *line, m int) bool {
 	if l.r.Measures[m].Kind != read.Money {
 		return false
 	}
+	if _, _, weight := l.near(i, 1, ofLoadedDry, 0); weight {
+		return true
+	}
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
 		switch l.text(k) {
 		case "costs", "priced", "quoted", "asking", "selling", "cost", "paid", "saw", "listed", "bought", "sells", "runs", "worth":

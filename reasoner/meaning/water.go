@@ -25,7 +25,7 @@ var waterCues = []cue{
 	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
 	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
 	{name: "down so far", slot: "water.depth", kind: read.Length, low: 1, high: 300, alone: true, weight: 5, when: downThere},
-	{name: "lake so deep", slot: "water.depth", kind: read.Length, low: 0.5, high: 300, after: waterBody, reachA: 0, weight: 8, never: of("wave", "shaft")},
+	{name: "lake so deep", slot: "water.depth", kind: read.Length, low: 0.5, high: 300, after: waterBody, reachA: 0, weight: 8, never: of("wave", "shaft"), when: lakeDeep},
 }
 
 // steadyWind leaves out the gusts' number, and "a 70" that is a motor.
@@ -70,6 +70,12 @@ func waveFooter(l *line, m int) bool {
 func downThere(l *line, m int) bool {
 	i := l.at[m]
 	return l.text(i+1) == "down" && (l.endsAt(i+1) || l.id(i+2) == idWith) && !l.anyOf("waterline", "deck")
+}
+
+// lakeDeep leaves out "10 foot pond boat".
+func lakeDeep(l *line, m int) bool {
+	_, _, boat := l.near(l.at[m]+1, 1, boatWords, 0)
+	return !boat
 }
 
 // A wordRow gives a slot from a word or phrase of the table.

@@ -1,0 +1,60 @@
+package sheet
+
+import (
+	"strings"
+
+	"heronlake.example/ask/reasoner/answer"
+)
+
+// groupRows gather the figures by what they settle, in the order in which a
+// fitter settles it. A figure belongs to the first row that names its id, or the
+// part of it before the point.
+var groupRows = []struct {
+	title string
+	ids   []string
+}{
+	{"Load and trim", []string{"load", "trim"}},
+	{"Thrust", []string{"thrust", "hold", "speed"}},
+	{"Shaft", []string{"shaft"}},
+	{"Motor and battery", []string{"system", "motor", "bank", "cruise", "runtime", "range"}},
+	{"Wire and breaker", []string{"wire", "breaker"}},
+	{"Charging", []string{"charger", "charge"}},
+	{"Cost", []string{"cost"}},
+	{"Further figures", []string{""}},
+}
+
+type group struct {
+	Title   string
+	Figures []figure
+}
+
+type figure struct {
+	Label, Value, Band, How, Source string
+	Cites                           []int
+}
+
+// mostHow bounds the working of one figure on paper, in characters; :why shows
+// it whole.
+const mostHow = 130
+
+func grouped(figures []answer.Figure) []group {
+	var out []group
+	taken := map[string]bool{}
+	for _, r := range groupRows {
+		g := group{Title: r.title}
+		for _, id := range r.ids {
+			for _, f := range figures {
+				if taken[f.ID] || id != "" && f.ID != id && !strings.HasPrefix(f.ID, id+".") {
+					continue
+				}
+				taken[f.ID] = true
+				g.Figures = append(g.Figures, figure{Label: cut(f.Label, 40), Value: cut(f.Display, 24), Band: cut(f.Band, 30),
+					How: cut(f.How, mostHow), Source: cut(f.Source, 120), Cites: f.Cites})
+			}
+		}
+		if len(g.Figures) > 0 {
+			out = append(out, g)
+		}
+	}
+	return out
+}
