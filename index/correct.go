@@ -9,7 +9,7 @@ import (
 // changed places), two in words of eight letters and more. Of several the
 // nearest stands, then the one in most passages, then the first by alphabet.
 // Words under four letters are left alone.
-func (x *Index) correct(said string) (string, bool) {
+func (s *search) correct(said string) (string, bool) {
 	if len(said) < 4 || !letters(said) {
 		return "", false
 	}
@@ -17,19 +17,19 @@ func (x *Index) correct(said string) (string, bool) {
 	if len(said) >= 8 {
 		slips = 2
 	}
-	best, bestSlips, bestCount := "", slips+1, 0
-	for _, s := range x.segments {
-		s.spellings(said[0], func(word string) {
-			if d := len(word) - len(said); d > slips || -d > slips {
+	best, bestSlips, bestHeld := "", slips+1, 0
+	for _, d := range s.desks {
+		d.spellings(said[0], func(word string) {
+			if l := len(word) - len(said); l > slips || -l > slips {
 				return
 			}
-			d := slipsBetween(said, word, slips)
-			if d > slips || d > bestSlips || len(said) == 4 && !swapped(said, word) {
+			n := slipsBetween(said, word, slips)
+			if n > slips || n > bestSlips || len(said) == 4 && !swapped(said, word) {
 				return
 			}
-			n := s.frequency(stemOf(word))
-			if d < bestSlips || n > bestCount || n == bestCount && word < best {
-				best, bestSlips, bestCount = word, d, n
+			held := d.frequency(stemOf(word))
+			if n < bestSlips || held > bestHeld || held == bestHeld && word < best {
+				best, bestSlips, bestHeld = word, n, held
 			}
 		})
 	}
@@ -93,8 +93,8 @@ func slipsBetween(a, b string, limit int) int {
 
 // spellings visits the words of the segment that begin with a letter, in
 // alphabetical order.
-func (s *segment) spellings(first byte, visit func(word string)) {
-	it := s.word.AutomatonIterator(new(vellum.AlwaysMatch), []byte{first}, []byte{first + 1})
+func (d *desk) spellings(first byte, visit func(word string)) {
+	it := d.word.AutomatonIterator(new(vellum.AlwaysMatch), []byte{first}, []byte{first + 1})
 	for {
 		entry, err := it.Next()
 		if err != nil || entry == nil {

@@ -77,10 +77,32 @@ func (x *Index) Search(q kb.Query) kb.Result {
 	if q.Limit <= 0 {
 		q.Limit = 3
 	}
-	asked := x.read(q)
+	s := x.sit()
+	defer s.rise()
+	asked := s.read(q)
 	return kb.Result{
-		Hits:      x.rank(asked, q.Limit),
+		Hits:      s.rank(asked, q.Limit),
 		Corrected: asked.corrected,
 		Known:     asked.share(),
+	}
+}
+
+// search is one search under way, with a desk at each segment.
+type search struct {
+	*Index
+	desks []*desk
+}
+
+func (x *Index) sit() *search {
+	s := &search{Index: x, desks: make([]*desk, len(x.segments))}
+	for i, seg := range x.segments {
+		s.desks[i] = seg.desks.Get().(*desk)
+	}
+	return s
+}
+
+func (s *search) rise() {
+	for _, d := range s.desks {
+		d.segment.desks.Put(d)
 	}
 }

@@ -43,10 +43,11 @@ type way struct {
 type term struct {
 	text string
 	idf  float64
+	held bool // by some passage
 }
 
 // read takes a question apart.
-func (x *Index) read(q kb.Query) question {
+func (s *search) read(q kb.Query) question {
 	var out question
 	said := analyse(clip(q.Text, maxQuestion))
 	for i := 0; i < len(said); {
@@ -55,12 +56,12 @@ func (x *Index) read(q kb.Query) question {
 			continue
 		}
 		n := max(said[i].span, 1)
-		g, correction := x.group(said[i : i+n])
+		g, correction := s.group(said[i : i+n])
 		if correction.Said != "" {
 			out.corrected = append(out.corrected, correction)
 		}
 		if len(g.ways) > 0 {
-			x.weigh(&out, g)
+			s.weigh(&out, g)
 		}
 		i += n
 	}
@@ -77,27 +78,27 @@ func (x *Index) read(q kb.Query) question {
 
 // group makes the group of one thing said: the words of a concept, or a single
 // word, corrected where no passage knows it.
-func (x *Index) group(words []word) (group, kb.Correction) {
+func (s *search) group(words []word) (group, kb.Correction) {
 	first, single := words[0], len(words) == 1
 	g := group{weight: 1, telling: 1, trade: first.trade}
 	said := way{weight: 1}
 	for _, w := range words {
 		if w.stem != "" {
-			said.terms = append(said.terms, x.term(w.stem))
+			said.terms = append(said.terms, s.term(w.stem))
 		}
 	}
 	switch {
 	case first.concept != "" && first.trade:
-		g.ways = append(g.ways, way{[]term{x.term(first.concept)}, x.w.concept})
+		g.ways = append(g.ways, way{[]term{s.term(first.concept)}, s.w.concept})
 	case first.concept != "":
-		g.ways = append(g.ways, way{[]term{x.term(first.concept)}, x.w.talk})
+		g.ways = append(g.ways, way{[]term{s.term(first.concept)}, s.w.talk})
 	case len(said.terms) == 0:
 		return g, kb.Correction{}
 	case first.number():
-		g.weight, g.telling = x.w.number, 0
-	case said.terms[0].idf == unknownIDF:
-		if better, ok := x.correct(first.text); ok {
-			return x.corrected(better), kb.Correction{Said: first.text, Word: better}
+		g.weight, g.telling = s.w.number, 0
+	case !said.terms[0].held:
+		if better, ok := s.correct(first.text); ok {
+			return s.corrected(better), kb.Correction{Said: first.text, Word: better}
 		}
 	}
 	if len(said.terms) > 0 {
@@ -105,26 +106,26 @@ func (x *Index) group(words []word) (group, kb.Correction) {
 	}
 	if single {
 		for _, other := range alike()[first.stem] {
-			g.ways = append(g.ways, way{[]term{x.term(other)}, x.w.alike})
+			g.ways = append(g.ways, way{[]term{s.term(other)}, s.w.alike})
 		}
 		if everydayWords()[first.text] {
-			g.weight, g.telling = x.w.common, x.w.common
+			g.weight, g.telling = s.w.common, s.w.common
 		}
 	}
 	return g, kb.Correction{}
 }
 
 // corrected is the group of the word that a misspelt one was taken for.
-func (x *Index) corrected(better string) group {
-	g, _ := x.group(analyse(better))
+func (s *search) corrected(better string) group {
+	g, _ := s.group(analyse(better))
 	for i := range g.ways {
-		g.ways[i].weight *= x.w.corrected
+		g.ways[i].weight *= s.w.corrected
 	}
 	return g
 }
 
 // weigh puts a group into the question and its weight on the scales.
-func (x *Index) weigh(q *question, g group) {
+func (s *search) weigh(q *question, g group) {
 	known, telling := 0.0, 0.0
 	for _, w := range g.ways {
 		for _, t := range w.terms {
@@ -132,23 +133,20 @@ func (x *Index) weigh(q *question, g group) {
 			if w.weight == 1 || telling == 0 {
 				telling = max(telling, t.idf)
 			}
-			if t.idf < unknownIDF {
+			if t.held {
 				known = max(known, w.weight)
 			}
 		}
 	}
 	g.held = known > 0
 	q.trade = q.trade || g.trade && known > 0
-	switch {
-	case g.telling == 0:
-	case known == 0:
-		q.words += x.w.stranger
-	case g.trade:
-		q.words += x.w.trade
-		q.known += known * x.w.trade
-	default:
-		q.words += telling
-		q.known += known * telling
+	if g.telling > 0 {
+		weight := telling
+		if g.trade {
+			weight = s.w.trade * s.idf(0)
+		}
+		q.words += weight
+		q.known += known * weight
 	}
 	g.telling *= telling
 	q.asked += g.telling
@@ -164,26 +162,20 @@ func (q question) share() float64 {
 }
 
 // term looks a term up in all segments.
-func (x *Index) term(text string) term {
+func (s *search) term(text string) term {
 	n := 0
-	for _, s := range x.segments {
-		n += s.frequency(text)
+	for _, d := range s.desks {
+		n += d.frequency(text)
 	}
-	return term{text: text, idf: x.idf(n)}
+	return term{text: text, idf: s.idf(n), held: n > 0}
 }
-
-// unknownIDF is the weight of a term that no passage holds.
-const unknownIDF = 8
 
 // idf is the inverse document frequency of BM25 in the form that stays above
 // zero (Robertson and Zaragoza 2009, section 3.4, with 1 added inside the
 // logarithm as is usual in full-text indexes).
 func (x *Index) idf(frequency int) float64 {
-	if frequency == 0 {
-		return unknownIDF
-	}
 	n, f := float64(x.count), float64(frequency)
-	return min(math.Log(1+(n-f+0.5)/(f+0.5)), unknownIDF-1e-9)
+	return math.Log(1 + (n-f+0.5)/(f+0.5))
 }
 
 // clip cuts a text at a limit of bytes, not within a character.

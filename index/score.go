@@ -21,7 +21,6 @@ const (
 
 // found is a passage with its score.
 type found struct {
-	segment *segment
 	doc     int
 	id      string
 	score   float64
@@ -30,18 +29,18 @@ type found struct {
 
 // rank scores the passages that hold a term of the question and returns the
 // best.
-func (x *Index) rank(q question, limit int) []kb.Hit {
-	known, covered := x.w.known, x.w.covered
+func (s *search) rank(q question, limit int) []kb.Hit {
+	known, covered := s.w.known, s.w.covered
 	if !q.trade {
-		known, covered = x.w.knownPlain, x.w.coveredPlain
+		known, covered = s.w.knownPlain, s.w.coveredPlain
 	}
 	if q.share() < known {
 		return nil
 	}
 	var best []found
-	for _, s := range x.segments {
+	for _, d := range s.desks {
 		// More than wanted, for some may give way to passages of other notes.
-		best = append(best, s.rank(q, x, 3*limit, covered)...)
+		best = append(best, d.rank(q, s.Index, 3*limit, covered)...)
 	}
 	slices.SortFunc(best, func(a, b found) int {
 		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.id, b.id))
@@ -50,7 +49,7 @@ func (x *Index) rank(q question, limit int) []kb.Hit {
 	held := map[string]int{} // passages of each note among the hits
 	for _, f := range best {
 		note, _, _ := strings.Cut(f.id, "#")
-		if held[note]++; held[note] <= x.w.perNote && len(hits) < limit {
+		if held[note]++; held[note] <= s.w.perNote && len(hits) < limit {
 			hits = append(hits, kb.Hit{Passage: f.id, Score: f.score, Covered: f.covered})
 		}
 	}
@@ -69,8 +68,8 @@ type scores struct {
 	inGroup, inWay []int
 }
 
-func newScores(n int) *scores {
-	return &scores{
+func newScores(n int) scores {
+	return scores{
 		total: make([]float64, n), covered: make([]float64, n),
 		group: make([]float64, n), part: make([]float64, n),
 		way: make([]float64, n), matched: make([]float64, n), counted: make([]int, n),
@@ -86,45 +85,42 @@ func (sc *scores) clear() {
 }
 
 // rank finds the best passages of one segment that cover enough of the question.
-func (s *segment) rank(q question, x *Index, limit int, enough float64) []found {
-	sc := s.room.Get().(*scores)
-	defer s.room.Put(sc)
-	defer sc.clear()
-
+func (d *desk) rank(q question, x *Index, limit int, enough float64) []found {
+	defer d.clear()
 	var among []int // once the common words come: the passages found by the rarer ones
 	begun := false
 	for _, g := range q.groups {
 		if begun && x.count >= manyPassages && g.rarest < tenthHolds {
-			if g.rarest < thirdHolds || len(sc.seen) == 0 {
+			if g.rarest < thirdHolds || len(d.seen) == 0 {
 				break // the groups that follow are commoner still
 			}
 			if among == nil {
-				among = slices.Sorted(slices.Values(sc.seen))
+				among = slices.Sorted(slices.Values(d.seen))
 			}
 		}
-		s.scoreGroup(g, x.w, among, sc)
+		d.scoreGroup(g, x.w, among)
 		begun = begun || g.held
 	}
 	for _, p := range q.pairs {
-		s.each(s.pair, p, false, nil, func(p blevesegment.Posting) {
-			if doc := p.Number(); sc.total[doc] > 0 {
-				sc.total[doc] += x.w.pair
+		each(d.pair, p, false, nil, func(p blevesegment.Posting) {
+			if doc := p.Number(); d.total[doc] > 0 {
+				d.total[doc] += x.w.pair
 			}
 		})
 	}
-	s.lift(q.context, x.w.liftContext, sc)
-	s.lift(q.topics, x.w.liftTopic, sc)
-	return s.best(q, sc, limit, enough)
+	d.lift(q.context, x.w.liftContext)
+	d.lift(q.topics, x.w.liftTopic)
+	return d.best(q, limit, enough)
 }
 
 // best picks the passages with the highest totals, of equal ones the first by
 // id; the passages of a segment stand in the order of their ids.
-func (s *segment) best(q question, sc *scores, limit int, enough float64) []found {
+func (d *desk) best(q question, limit int, enough float64) []found {
 	var best []found
-	for _, doc := range sc.seen {
-		f := found{segment: s, doc: doc, score: sc.total[doc], covered: 1}
+	for _, doc := range d.seen {
+		f := found{doc: doc, score: d.total[doc], covered: 1}
 		if q.asked > 0 {
-			f.covered = sc.covered[doc] / q.asked
+			f.covered = d.covered[doc] / q.asked
 		}
 		if f.covered < enough || len(best) == limit && !f.before(best[limit-1]) {
 			continue
@@ -141,7 +137,7 @@ func (s *segment) best(q question, sc *scores, limit int, enough float64) []foun
 		best = slices.Insert(best, at, f)
 	}
 	for i := range best {
-		best[i].id = s.id(best[i].doc)
+		best[i].id = d.id(best[i].doc)
 	}
 	return best
 }
@@ -152,67 +148,67 @@ func (f found) before(g found) bool {
 
 // scoreGroup adds one group to the totals: for each passage the way that fits
 // it best.
-func (s *segment) scoreGroup(g group, w weights, among []int, sc *scores) {
+func (d *desk) scoreGroup(g group, w weights, among []int) {
 	for _, way := range g.ways {
 		for _, t := range way.terms {
-			if t.idf == unknownIDF {
+			if !t.held {
 				continue
 			}
-			sc.term++
-			s.scoreTerm(t, s.text, 1, w.textLength, w, among, sc)
-			s.scoreTerm(t, s.head, w.head, w.headLength, w, among, sc)
+			d.term++
+			d.scoreTerm(t, d.text, 1, w.textLength, w, among)
+			d.scoreTerm(t, d.head, w.head, w.headLength, w, among)
 		}
-		for _, doc := range sc.inWay {
-			if sc.group[doc] == 0 {
-				sc.inGroup = append(sc.inGroup, doc)
+		for _, doc := range d.inWay {
+			if d.group[doc] == 0 {
+				d.inGroup = append(d.inGroup, doc)
 			}
-			sc.group[doc] = max(sc.group[doc], way.weight*sc.way[doc])
-			sc.part[doc] = max(sc.part[doc], way.weight*sc.matched[doc]/float64(len(way.terms)))
-			sc.way[doc], sc.matched[doc] = 0, 0
+			d.group[doc] = max(d.group[doc], way.weight*d.way[doc])
+			d.part[doc] = max(d.part[doc], way.weight*d.matched[doc]/float64(len(way.terms)))
+			d.way[doc], d.matched[doc] = 0, 0
 		}
-		sc.inWay = sc.inWay[:0]
+		d.inWay = d.inWay[:0]
 	}
-	for _, doc := range sc.inGroup {
-		if sc.total[doc] == 0 {
-			sc.seen = append(sc.seen, doc)
+	for _, doc := range d.inGroup {
+		if d.total[doc] == 0 {
+			d.seen = append(d.seen, doc)
 		}
-		sc.total[doc] += g.weight * sc.group[doc]
-		sc.covered[doc] += g.telling * sc.part[doc]
-		sc.group[doc], sc.part[doc] = 0, 0
+		d.total[doc] += g.weight * d.group[doc]
+		d.covered[doc] += g.telling * d.part[doc]
+		d.group[doc], d.part[doc] = 0, 0
 	}
-	sc.inGroup = sc.inGroup[:0]
+	d.inGroup = d.inGroup[:0]
 }
 
 // scoreTerm adds what one term gives in one field: BM25 without its query part.
-func (s *segment) scoreTerm(t term, field blevesegment.TermDictionary, weight, typical float64, w weights, among []int, sc *scores) {
-	s.each(field, t.text, true, among, func(p blevesegment.Posting) {
+func (d *desk) scoreTerm(t term, field blevesegment.TermDictionary, weight, typical float64, w weights, among []int) {
+	each(field, t.text, true, among, func(p blevesegment.Posting) {
 		doc, tf, length := int(p.Number()), float64(p.Frequency()), 0.0
 		if n := p.Norm(); n > 0 {
 			length = 1 / (n * n) // zap keeps a length and hands it out as a norm
 		}
-		if sc.way[doc] == 0 {
-			sc.inWay = append(sc.inWay, doc)
+		if d.way[doc] == 0 {
+			d.inWay = append(d.inWay, doc)
 		}
-		sc.way[doc] += weight * t.idf * tf * (w.k1 + 1) / (tf + w.k1*(1-w.b+w.b*length/typical))
-		if sc.counted[doc] != sc.term {
-			sc.counted[doc] = sc.term
-			sc.matched[doc]++
+		d.way[doc] += weight * t.idf * tf * (w.k1 + 1) / (tf + w.k1*(1-w.b+w.b*length/typical))
+		if d.counted[doc] != d.term {
+			d.counted[doc] = d.term
+			d.matched[doc]++
 		}
 	})
 }
 
 // lift raises passages that bear a word in their head, for two words at most.
-func (s *segment) lift(words []string, by float64, sc *scores) {
+func (d *desk) lift(words []string, by float64) {
 	for _, w := range words[:min(2, len(words))] {
-		s.each(s.head, w, false, nil, func(p blevesegment.Posting) {
-			sc.total[p.Number()] *= 1 + by
+		each(d.head, w, false, nil, func(p blevesegment.Posting) {
+			d.total[p.Number()] *= 1 + by
 		})
 	}
 }
 
 // each visits the passages that hold a term, or those of them that are among
 // the given ones, in their order.
-func (s *segment) each(d blevesegment.TermDictionary, text string, counted bool, among []int, visit func(blevesegment.Posting)) {
+func each(d blevesegment.TermDictionary, text string, counted bool, among []int, visit func(blevesegment.Posting)) {
 	list, err := d.PostingsList([]byte(text), nil, nil)
 	if err != nil {
 		return
@@ -242,10 +238,10 @@ func (s *segment) each(d blevesegment.TermDictionary, text string, counted bool,
 
 // frequency is the number of passages of the segment that hold a term, in the
 // text or in the head, whichever is more.
-func (s *segment) frequency(text string) int {
+func (d *desk) frequency(text string) int {
 	n := 0
-	for _, d := range []blevesegment.TermDictionary{s.text, s.head} {
-		if list, err := d.PostingsList([]byte(text), nil, nil); err == nil {
+	for _, terms := range []blevesegment.TermDictionary{d.text, d.head} {
+		if list, err := terms.PostingsList([]byte(text), nil, nil); err == nil {
 			n = max(n, int(list.Count()))
 		}
 	}

@@ -28,10 +28,17 @@ const (
 
 // segment is a part of the index: passages in the order of their ids.
 type segment struct {
-	base                   *zap.SegmentBase
+	base  *zap.SegmentBase
+	count int
+	desks sync.Pool // of *desk
+}
+
+// desk is what one search of a segment works with: zap's dictionaries, which
+// are not for two at once, and room for the scores.
+type desk struct {
+	*segment
 	text, head, pair, word blevesegment.TermDictionary
-	count                  int
-	room                   sync.Pool // of *scores
+	scores
 }
 
 // build analyses notes into a new segment in memory.
@@ -47,21 +54,34 @@ func build(notes []kb.Note) (*segment, error) {
 	return open(base)
 }
 
-// open finds the dictionaries of a segment.
+// open makes a segment ready to search.
 func open(base *zap.SegmentBase) (*segment, error) {
 	s := &segment{base: base, count: int(base.Count()) - 1}
+	d, err := s.newDesk()
+	if err != nil {
+		return nil, err
+	}
+	s.desks.Put(d)
+	s.desks.New = func() any {
+		d, _ := s.newDesk() // it was found sound when it was opened
+		return d
+	}
+	return s, nil
+}
+
+func (s *segment) newDesk() (*desk, error) {
+	d := &desk{segment: s, scores: newScores(s.count)}
 	for _, f := range []struct {
 		name string
 		to   *blevesegment.TermDictionary
-	}{{fieldText, &s.text}, {fieldHead, &s.head}, {fieldPair, &s.pair}, {fieldWord, &s.word}} {
-		d, err := base.Dictionary(f.name)
+	}{{fieldText, &d.text}, {fieldHead, &d.head}, {fieldPair, &d.pair}, {fieldWord, &d.word}} {
+		terms, err := s.base.Dictionary(f.name)
 		if err != nil {
 			return nil, fmt.Errorf("field %s: %w", f.name, err)
 		}
-		*f.to = d
+		*f.to = terms
 	}
-	s.room.New = func() any { return newScores(s.count) }
-	return s, nil
+	return d, nil
 }
 
 // id is the passage's id.

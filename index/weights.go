@@ -4,7 +4,7 @@ package index
 // pairs of tests/search; none has a published source but k1 and b, whose usual
 // range is 1.2 to 2 and 0.5 to 0.8 (Robertson and Zaragoza 2009, section 3.5).
 // The answers hardly depend on any of them: doubling one or halving it moves
-// the mean reciprocal rank by less than 0.02.
+// the mean reciprocal rank by less than 0.03.
 type weights struct {
 	k1, b float64
 	// The lengths in terms that a passage's text and head are measured against.
@@ -29,7 +29,7 @@ type weights struct {
 	// a question that names nothing of the trade.
 	known, covered           float64
 	knownPlain, coveredPlain float64
-	stranger, trade          float64 // what a word that no passage knows, and a word of the trade, weigh in that
+	trade                    float64 // what a word of the trade weighs in that, against one that no passage knows
 
 	perNote int // most passages of one note among the hits
 }
@@ -40,6 +40,6 @@ var judged = weights{
 	head: 2, pair: 1.5,
 	concept: 0.8, talk: 0.6, alike: 0.3, common: 0.7, corrected: 0.8, number: 0.3,
 	liftContext: 0.12, liftTopic: 0.08,
-	known: 0.4, covered: 0.25, knownPlain: 0.6, coveredPlain: 0.3, stranger: 5, trade: 4,
+	known: 0.4, covered: 0.25, knownPlain: 0.6, coveredPlain: 0.3, trade: 0.6,
 	perNote: 2,
 }

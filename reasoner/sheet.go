@@ -75,8 +75,8 @@ func (s *Session) sell(a *answer.Answer, o match.Offer, c card.Card, topics []st
 		if slices.ContainsFunc(priced, func(p answer.Figure) bool { return p.ID == fig.ID }) {
 			continue
 		}
-		if st := f.Sol.Step(mustLookup(fig.ID)); st != nil && strings.HasPrefix(st.Said, listed) {
-			fig.Basis, fig.How = string(sheet.Stock), st.Said
+		if words := listedFor(f, fig); words != "" {
+			fig.Basis, fig.How = string(sheet.Stock), words
 		}
 		fig.Cites = cites[fig.ID]
 		a.Figures = append(a.Figures, fig)
@@ -97,9 +97,20 @@ func (s *Session) sell(a *answer.Answer, o match.Offer, c card.Card, topics []st
 	return f
 }
 
-func mustLookup(name string) sheet.ID {
-	id, _ := sheet.Lookup(name)
-	return id
+// listedFor is where the shelf states a figure that would otherwise count as the
+// customer's own words; "" for all others.
+func listedFor(f *fit.Fit, fig answer.Figure) string {
+	id, ok := sheet.Lookup(fig.ID)
+	if !ok || fig.Basis != string(sheet.Said) {
+		return ""
+	}
+	st := f.Sol.Step(id)
+	for _, in := range append([]sheet.ID{id}, st.Inputs...) {
+		if st := f.Sol.Step(in); st != nil && strings.HasPrefix(st.Said, listed) {
+			return st.Said
+		}
+	}
+	return ""
 }
 
 // marked gives the curves with what stands beside them: the ratings that are

@@ -52,11 +52,20 @@ func topicsOf(out meaning.Outcome, before []string) []string {
 	return []string{string(meaning.Concept)}
 }
 
-// lasting are the topics that a later "what about 24 volt?" goes on with:
-// an explanation in between does not displace them.
+// lasting are the topics that a later "what about 24 volt?" goes on with. An
+// explanation in between displaces nothing, and a fitting once asked for stays
+// beside whatever was asked of it since.
 func lasting(topics, before []string) []string {
-	if figured(topics) {
-		return topics
+	if !figured(topics) {
+		return before
 	}
-	return before
+	if fitting := string(meaning.Fit); slices.Contains(before, fitting) && !slices.Contains(topics, fitting) {
+		return append(slices.Clone(topics), fitting)
+	}
+	return topics
+}
+
+// goesOn reports whether a turn only changes facts of what was asked before.
+func goesOn(out meaning.Outcome, before []string) bool {
+	return len(out.Wish.Topics) == 0 && !out.Wish.Why && len(out.Changed) > 0 && len(before) > 0
 }

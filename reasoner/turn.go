@@ -30,6 +30,7 @@ func (s *Session) talk(line string) answer.Answer {
 			a.Reply = "There is nothing to take back."
 			return s.finish(a)
 		}
+		a.FollowUp = true
 		return s.finish(s.answerCard(a, before, s.now.topics, meaning.Wish{}))
 	case meaning.Fresh:
 		next := state{card: out.Card, topics: topicsOf(out, nil)}
@@ -46,6 +47,7 @@ func (s *Session) talk(line string) answer.Answer {
 		return s.finish(a)
 	}
 	topics := topicsOf(out, s.now.topics)
+	a.FollowUp = goesOn(out, s.now.topics)
 	if len(out.Changed) == 0 && !figured(topics) {
 		talkOnly(&a)
 	}
@@ -76,9 +78,6 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 			a.Steps = f.Steps(figureCells(a.Figures)...)
 			a.Headline = strings.TrimSpace(advise.Headline(in) + " " + sentence)
 			a.Notice = advise.Notice
-			if before.fit != nil {
-				a.Changed = fit.Changes(before.fit, f)
-			}
 		}
 		if q := f.Ask(); q != nil && (len(a.Figures) > 0 || !slices.ContainsFunc(topics, isWorded)) {
 			a.Ask = []answer.Ask{*q}
@@ -99,7 +98,25 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 		}
 	}
 	s.cite(&a, in, topics, wish)
+	s.compareTurns(&a, in, before, topics)
 	return a
+}
+
+// compareTurns says what this turn moved against the card before it.
+func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, topics []string) {
+	if len(before.card.Facts) == 0 || in.Sol == nil {
+		a.FollowUp = false // nothing to follow: the whole answer is news
+		return
+	}
+	old := fit.Solve(before.card, topics, s.sys, nil)
+	a.Changed = fit.Changes(old, s.now.fit)
+	fit.Moved(a.Figures, old)
+	if a.FollowUp && !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return f.Moved }) {
+		a.Reply = "That moves none of the figures."
+	}
+	was := in
+	was.Card, was.Sol, was.Shown = before.card, old.Sol, nil
+	advise.Moved(a, was)
 }
 
 // talkOnly marks the numbers of a question of words ("it trips after five

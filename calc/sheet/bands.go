@@ -54,8 +54,9 @@ func bitsets(n, size int) []bitset {
 // larger, so of the jumps only the farthest counts.
 func (s *Solution) setBands() {
 	n := len(s.steps)
-	sets := bitsets(n+1, n) // by step: the later steps that read it
-	reads, pending := sets[:n], sets[n]
+	sets := bitsets(n+2, n)
+	reads, pending := sets[:n], sets[n] // by step: the later steps that read it
+	behind := sets[n+1]                 // of the move under way: the steps that read one that jumped
 	for j := range s.steps {
 		for _, in := range s.steps[j].Inputs {
 			reads[s.at[in]-1].set(j)
@@ -64,7 +65,6 @@ func (s *Solution) setBands() {
 	sums := make([]float64, 4*n)
 	below, above := sums[:n], sums[n:2*n]         // squares of the smooth deviations
 	dropped, rose := sums[2*n:3*n], sums[3*n:4*n] // squares of the farthest jumps
-	jumped := make([]bool, n)                     // in the move under way
 	vals := append([]float64(nil), s.walk.vals...)
 	moved := make([]ID, 0, n)
 	for i := range s.steps {
@@ -79,6 +79,7 @@ func (s *Solution) setBands() {
 			vals[st.ID] = end
 			moved = append(moved[:0], st.ID)
 			copy(pending, reads[i])
+			clear(behind)
 			for j := pending.least(); j >= 0; j = pending.least() {
 				pending.clear(j)
 				t := &s.steps[j]
@@ -89,11 +90,14 @@ func (s *Solution) setBands() {
 				vals[t.ID] = x
 				moved = append(moved, t.ID)
 				pending.join(reads[j])
-				jumped[j] = t.Row.Ladder || s.anyJumped(t, jumped)
+				jumped := t.Row.Ladder || behind.has(j)
+				if jumped {
+					behind.join(reads[j])
+				}
 				switch d := x - t.Value; {
-				case jumped[j] && d < 0:
+				case jumped && d < 0:
 					dropped[j] = max(dropped[j], d*d)
-				case jumped[j]:
+				case jumped:
 					rose[j] = max(rose[j], d*d)
 				case d < 0:
 					below[j] += d * d
@@ -103,7 +107,6 @@ func (s *Solution) setBands() {
 			}
 			for _, id := range moved {
 				vals[id] = s.walk.vals[id]
-				jumped[s.at[id]-1] = false
 			}
 		}
 	}
@@ -114,16 +117,6 @@ func (s *Solution) setBands() {
 		}
 	}
 	s.setLadders(vals)
-}
-
-// anyJumped reports whether a step reads one that jumped in the move under way.
-func (s *Solution) anyJumped(t *Step, jumped []bool) bool {
-	for _, in := range t.Inputs {
-		if jumped[s.at[in]-1] {
-			return true
-		}
-	}
-	return false
 }
 
 // setLadders gives a choice of the next size the sizes at the ends of what it

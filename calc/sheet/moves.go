@@ -86,6 +86,7 @@ type whatIf struct {
 	doubted bitset
 	marked  []ID
 	moved   ID // the cell whose lookers are marked
+	spare   []float64
 }
 
 func newWhatIf(s *Solution, outputs []ID) *whatIf {
@@ -152,7 +153,7 @@ func (w *whatIf) with(g Given) Outputs {
 		}
 	}
 	w.now = math.MaxInt16 // all that is needed has come to rest
-	out := Outputs{ids: w.outputs, vals: make([]float64, len(w.outputs))}
+	out := Outputs{ids: w.outputs, vals: w.room()}
 	for i, id := range w.outputs {
 		out.vals[i] = math.NaN()
 		if w.reach(id) {
@@ -167,6 +168,17 @@ func (w *whatIf) with(g Given) Outputs {
 		w.state[id] = w.base.state[id]
 	}
 	return out
+}
+
+// room is where the outputs of one what-if go, cut from a larger piece.
+func (w *whatIf) room() []float64 {
+	n := len(w.outputs)
+	if len(w.spare) < n {
+		w.spare = make([]float64, 16*n)
+	}
+	room := w.spare[:n:n]
+	w.spare = w.spare[n:]
+	return room
 }
 
 // next is the first place that is pending and needed, -1 when there is none.

@@ -97,3 +97,21 @@ func Cautions(in In) []Cautioned {
 
 // Notice is the standing line of every answer that holds a figure.
 const Notice = "Regulations in force, makers' manuals, a qualified marine electrician decide."
+
+// Moved marks the choices and cautions that an earlier turn did not have.
+func Moved(a *answer.Answer, before In) {
+	picks := map[string]string{}
+	for _, c := range Choices(before) {
+		picks[c.ID] = c.Pick
+	}
+	for i := range a.Choices {
+		a.Choices[i].Moved = picks[a.Choices[i].ID] != a.Choices[i].Pick
+	}
+	old := map[string]bool{}
+	for _, c := range Cautions(before) {
+		old[c.ID] = true
+	}
+	for i := range a.Cautions {
+		a.Cautions[i].Moved = !old[a.Cautions[i].ID]
+	}
+}

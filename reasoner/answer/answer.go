@@ -17,10 +17,13 @@ const Schema = "ask.answer/1"
 
 // Answer is everything that one question gave.
 type Answer struct {
-	Schema     string       `json:"schema"`
-	Question   string       `json:"question"`
-	Headline   string       `json:"headline"`
-	Changed    []Change     `json:"changed,omitempty"` // what this turn changed, and by how much
+	Schema   string   `json:"schema"`
+	Question string   `json:"question"`
+	Headline string   `json:"headline"`
+	Changed  []Change `json:"changed,omitempty"` // what this turn changed, and by how much
+	// FollowUp is set when the turn only changed facts of what was asked before:
+	// a reader then needs what moved, not everything again.
+	FollowUp   bool         `json:"follow_up,omitempty"`
 	Read       []Read       `json:"read"`
 	Understood []Understood `json:"understood"`
 	Assumed    []Assumed    `json:"assumed"`
@@ -117,6 +120,7 @@ type Figure struct {
 	Cites   []int   `json:"cites"`
 	Asked   bool    `json:"asked,omitempty"`   // the question asked for it
 	Decides bool    `json:"decides,omitempty"` // it decided the pick
+	Moved   bool    `json:"moved,omitempty"`   // it reads otherwise than before this turn
 }
 
 // Choice is a pick among kinds.
@@ -127,6 +131,7 @@ type Choice struct {
 	Instead string `json:"instead,omitempty"` // what would change it; when the cheaper does
 	Cites   []int  `json:"cites"`
 	Asked   bool   `json:"asked,omitempty"`
+	Moved   bool   `json:"moved,omitempty"` // another pick than before this turn
 }
 
 // Caution is a warning that applies here.
@@ -134,6 +139,7 @@ type Caution struct {
 	ID    string `json:"id"`
 	Text  string `json:"text"`
 	Cites []int  `json:"cites"`
+	Moved bool   `json:"moved,omitempty"` // it did not apply before this turn
 }
 
 // Passage is a quoted paragraph of the notes.

@@ -41,3 +41,12 @@ func Changes(before, after *Fit) []answer.Change {
 	}
 	return out
 }
+
+// Moved marks the figures that read otherwise than in an earlier fit.
+func Moved(figures []answer.Figure, before *Fit) {
+	for i := range figures {
+		if id, ok := sheet.Lookup(figures[i].ID); ok {
+			figures[i].Moved = before.Show(id) != figures[i].Display
+		}
+	}
+}

@@ -65,6 +65,7 @@ func (l *line) understand() {
 	l.wants()         // wishes, negated wishes
 	l.followUp()      // changes to what stands
 	l.relabel()       // "no, I mean dry"
+	l.inGeneral()     // "why do motors need two batteries" is about no boat
 	l.reportLeft()    // what found no place
 }
 

@@ -19,7 +19,7 @@ func (l *line) newBoat() bool {
 	_, length := l.fact("boat.length")
 	_, made := l.fact("boat.material")
 	described := hull || length || made
-	if l.has[idNewBoat] && described {
+	if l.has[idNewBoat] && (described || l.setSlots["load.total"] || l.setSlots["load.dry"]) {
 		return true
 	}
 	for i := range l.terms {

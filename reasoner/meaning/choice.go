@@ -316,7 +316,7 @@ func (l *line) numberChoices() {
 // asksVolts accepts "does it need 24 volts", "is 24v worth it": the voltage is
 // asked about. Volts beside a rating or a draw are a motor's.
 func (l *line) asksVolts(i int) bool {
-	if l.worthNear(i) {
+	if l.worthNear(i) || l.saysText("make sense") || l.saysText("more sense") {
 		return true
 	}
 	for k := i - 2; k <= i+2; k++ {
@@ -558,4 +558,24 @@ func (l *line) skipFillers(i, dir int) int {
 		i += dir
 	}
 	return i
+}
+
+// inGeneral takes back what a question about the trade at large has named: "why
+// two batteries for 24 volts?" tells nothing of the speaker's boat.
+func (l *line) inGeneral() {
+	if len(l.terms) == 0 || firstWord(l.text(0)) != "why" || len(l.r.Measures) > 2 || len(l.before.Facts) > 0 {
+		return
+	}
+	for i := range l.terms {
+		switch l.text(i) {
+		case "my", "mine", "our", "ours", "i", "we", "me", "us", "im", "ive":
+			return
+		}
+	}
+	for m := range l.r.Measures {
+		if l.reason[m] == "" {
+			l.reason[m] = "asked in general"
+		}
+	}
+	l.facts, l.setSlots = nil, nil
 }

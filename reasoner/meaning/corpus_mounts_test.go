@@ -15,7 +15,7 @@ var mountsCorpus = []phrasing{
 	{"too long? 62\" on a 24\" bow", "mount.height 24 in; motor.shaft 62 in; mount.place bow"},
 	{"shaft is 45, deck height 24, prop blows out in waves", "motor.shaft 45 in; mount.height 24 in"},
 	{"36 or 42 inch for a 14 in transom?", "mount.height 14 in; mount.place transom"},
-	{"length: 18 ft; hull: deep v; loaded: 2,000 lb; wind: 15-20; bow height: 26 in", "wind.speed 15..20 mph; load.total 2000 lb; boat.length 18 ft; mount.height 26 in; boat.hull deep-vee; mount.place bow"},
+	{"length: 18 ft; hull: deep v; loaded: 2,000 lb; wind: 15-20; bow height: 26 in", "wind.speed 15..20 mph; boat.length 18 ft; load.total 2000 lb; mount.height 26 in; boat.hull deep-vee; mount.place bow"},
 	{"mount is 2 ft 3 in up from the water", "mount.height 27 in"},
 	{"13 inch transom, what shaft", "mount.height 13 in; mount.place transom"},
 	{"bow 30 in above water, seas 2-3 feet", "mount.height 30 in; chop.height 2..3 ft; mount.place bow"},
@@ -28,4 +28,8 @@ var mountsCorpus = []phrasing{
 	{"shaft too long for a 10 in transom? its 36", "mount.height 10 in; motor.shaft 36 in; mount.place transom"},
 	{"deck to water 19 in empty but 17 with us in it", "mount.height 19 in"},
 	{"top of the bow to the water 2'", "mount.height 24 in; mount.place bow"},
+	{"transum is 18 inchs high", "mount.height 18 in; mount.place transom"},
+	{"30\" shaft, 12\" transom, jon", "motor.shaft 30 in; mount.height 12 in; mount.place transom; boat.hull jon"},
+	{"my motor is a 24v 80 lb with a 60 inch shaft and the bow is 22 inches off the water", "motor.shaft 60 in; mount.height 22 in; motor.thrust 80 lbf; motor.voltage 24 V; mount.place bow"},
+	{"is an 80 with a 48 shaft ok for a 20 foot bass boat with 2,500 loaded", "motor.shaft 48 in; load.total 2500 lb; boat.length 20 ft; motor.thrust 80 lbf; boat.hull bass"},
 }

@@ -34,4 +34,10 @@ var wiringCorpus = []phrasing{
 	{"breaker for 36v motor drawing 52 amps with 6 awg", "wire.gauge 6 AWG; motor.voltage 36 V; motor.current 52 A"},
 	{"50 amp breaker on a 56 amp motor trips in weeds", "motor.current 56 A"},
 	{"how many volts do i lose with 30 ft of 10 gauge at 30 amps", "wire.gauge 10 AWG; motor.current 30 A; wire.run 30 ft"},
+	{"24 volt eighty pound thrist motor what guage wire 22 feet", "motor.thrust 80 lbf; wire.run 22 ft; motor.voltage 24 V"},
+	{"Boat: 16 ft jon; motor: 55 lb; battery: group 27; wire: 8 AWG, 14 ft", "battery.group 27; wire.gauge 8 AWG; boat.length 16 ft; wire.run 14 ft; motor.thrust 55 lbf; boat.hull jon"},
+	{"what do 6 awg and 50 amps do over 20 feet in a 24 volt", "wire.gauge 6 AWG; motor.voltage 24 V; motor.current 50 A; wire.run 20 ft"},
+	{"80lb@24v, 52A, 20ft, 6ga", "wire.gauge 6 AWG; motor.thrust 80 lbf; motor.voltage 24 V; motor.current 52 A; wire.run 20 ft"},
+	{"10 amp per bank, two 100ah lithiums, how long from dead", "charger.current 10 A; battery.capacity 100 Ah; battery.count 2; battery.chemistry lithium"},
+	{"4 hours between the morning and evening trips, 50 ah lithium, charger size?", "battery.capacity 50 Ah; charge.hours 4 h; battery.chemistry lithium"},
 }

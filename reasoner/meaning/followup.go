@@ -35,6 +35,10 @@ func (l *line) command() Command {
 			}
 			l.negated = l.negated[min(i+1, len(l.negated)):]
 			return Fresh
+		case idBack:
+			if l.terms[i].text == "go back" && i+1 == len(l.terms) {
+				return Undo
+			}
 		case idUndo:
 			if len(l.terms)-i <= 4 && len(l.r.Measures) == 0 {
 				return Undo
@@ -60,6 +64,8 @@ func (l *line) peopleChange(i, to int, n float64) (count float64, row string, ok
 	}
 	for k := max(0, i-4); k <= min(to+4, len(l.terms)-1); k++ {
 		switch id := l.terms[k].id; {
+		case id == idBigger && k > to && (l.text(k) == "less" || l.text(k) == "fewer"):
+			return max(*known.Value-n, 0), "somebody stays ashore", true
 		case id == idLeave && !l.stopBetween(min(k, i), max(k, to)) && l.text(k) != "less":
 			return max(*known.Value-n, 0), "somebody stays ashore", true
 		case id == idNo && k < i && i-k <= 2 && l.text(k) != "no" && l.text(k) != "nothing" && (l.text(k) == "minus" || l.text(k) == "without" || l.text(k) == "lose the"):
@@ -121,6 +127,32 @@ func (l *line) justSoMany(i int) (count float64, to int, ok bool) {
 		return v, i, true
 	case k >= 0 && l.id(k) == idBack && l.text(i-1) == "the":
 		return v, i, true
+	}
+	return 0, 0, false
+}
+
+// oneLess reads "two less", "one more" and "she stays home" behind a known number
+// of people.
+func (l *line) oneLess(i int) (count float64, to int, ok bool) {
+	known, have := l.before.Get("people.count")
+	if !have || known.Value == nil {
+		return 0, 0, false
+	}
+	switch l.text(i) {
+	case "she", "he", "him", "her", "hes", "shes":
+		if l.id(i+1) == idLeave || l.filler(i+1) && l.id(i+2) == idLeave {
+			return max(*known.Value-1, 0), i + 1, true
+		}
+	}
+	v := l.smallNumber(i)
+	if v == 0 || !l.endsAt(i+1) || !l.onlyPeopleChanged() {
+		return 0, 0, false
+	}
+	switch l.text(i + 1) {
+	case "less", "fewer":
+		return max(*known.Value-v, 0), i + 1, true
+	case "more":
+		return *known.Value + v, i + 1, true
 	}
 	return 0, 0, false
 }
@@ -200,7 +232,7 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		if l.askedAbout(f.Slot) {
 			score += 5
 		}
-		if l.has[idMeasured] || l.hasText("measured wrong") {
+		if l.has[idMeasured] || l.measuredAgain() {
 			if f.Slot == "mount.height" || f.Slot == "wire.run" || f.Slot == "boat.beam" {
 				score += 5
 			}
@@ -303,6 +335,16 @@ func (l *line) relabel() {
 	f.Slot, f.Row = to, "a weight given its name"
 	l.drops = append(l.drops, from)
 	l.put(f)
+}
+
+// measuredAgain tells that a measure was taken anew.
+func (l *line) measuredAgain() bool {
+	for i := range l.terms {
+		if l.terms[i].id == idActually && strings.Contains(l.terms[i].text, "measured") {
+			return true
+		}
+	}
+	return false
 }
 
 // mend puts a corrected number in the slot that it mends.
@@ -519,7 +561,7 @@ func (l *line) recount(c card.Card, f card.Fact) card.Card {
 		old = card.Fact{Value: num(*f.Value - 1)}
 		counted = true
 	}
-	if !counted || old.Value == nil || f.Value == nil || l.setSlots["load.total"] {
+	if !counted || old.Value == nil || f.Value == nil || l.setSlots["load.total"] || l.saysText("in that") || l.saysText("included") || l.saysText("includes") {
 		return next
 	}
 	base := *old.Value

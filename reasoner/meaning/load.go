@@ -22,7 +22,7 @@ var weightCues = []cue{
 	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat").with(hulls), reachB: 0, weight: 4, when: isWeight},
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
 	{name: "about so much, with a boat", slot: "load.total", kind: read.Mass, bare: "lb", low: 90, high: 4500, alone: true, weight: 2, when: aboutBare},
-	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 130, high: 12000, alone: true, weight: 2, when: boatAlone},
+	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 64, high: 12000, alone: true, weight: 2, when: boatAlone},
 
 	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 7, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
 	{name: "persons, motors and gear", slot: "load.plate", kind: read.Mass, low: 80, high: 8000, after: of("persons motors gear"), reachA: 1, weight: 10},

@@ -11,8 +11,8 @@ var outsideWords = []string{
 	"homework", "essay", "translate", "python", "javascript", "movie", "movies", "horoscope", "girlfriend advice", "marry", "divorce", "lawyer",
 	"capital of", "who won", "meaning of life", "your name", "are you human", "ignore ur", "ignore your", "system prompt", "ignore all", "ignore previous",
 	"lawn mower", "furnace", "dishwasher", "car alternator", "my truck", "transmission", "brake pads", "oil change", "refrigerator", "guitar", "piano", "drone", "laptop",
-	"cat food", "dog food", "vet", "doctor", "medicine", "headache", "pizza", "beer", "whiskey", "restaurant", "hotel", "flight to", "airline", "fishing license", "bag limit",
-	"dinner", "supper", "breakfast", "weather tomorrow", "weather forecast", "best bait", "what bait", "which lure", "best lure", "what lure", "knot", "hunting season", "deer", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
+	"cat food", "dog food", "vet", "doctor", "medicine", "headache", "pizza", "restaurant", "hotel", "flight to", "airline", "fishing license", "bag limit",
+	"dinner", "supper", "breakfast", "weather tomorrow", "weather forecast", "best bait", "what bait", "which lure", "best lure", "what lure", "best knot", "tie a knot", "my car", "car wont", "fix a car", "my rv", "rv battery", "sharpen a hook", "hunting season", "deer season", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
 }
 
 // core words: a line that has one of them is the trade's, whatever else it says.
@@ -27,11 +27,24 @@ func (l *line) outside() bool {
 		if !l.saysText(w) {
 			continue
 		}
-		if !core || strongly[w] {
+		if strongly[w] || !core && !l.statesBoat() {
 			return true
 		}
 	}
 	return l.mash()
+}
+
+// statesBoat tells that the line states something that only a fitting has: who
+// is there and on which water is said in any talk.
+func (l *line) statesBoat() bool {
+	for i := range l.facts {
+		switch f := &l.facts[i]; {
+		case f.Slot == "people.count", f.Slot == "water.kind", f.Slot == "use.style", f.Slot == "temperature.air", Inner(f.Slot):
+		default:
+			return true
+		}
+	}
+	return false
 }
 
 // strongly outside words are no business of the fitting even beside a boat.

@@ -27,10 +27,16 @@ var (
 func (l *line) people() {
 	for i := 0; i < len(l.terms); i++ {
 		if n, to, ok := l.ordinalPerson(i); ok && !l.setSlots["people.count"] {
-			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.negated[i] || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
+			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.negated[i] || l.text(to+1) == "out" || l.text(to+1) == "off" || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
 				n--
 			}
 			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "somebody more"})
+			i = to
+			continue
+		}
+		if n, to, ok := l.oneLess(i); ok && !l.setSlots["people.count"] {
+			l.useNumbers(i, to, "")
+			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "so many more or fewer"})
 			i = to
 			continue
 		}
@@ -101,6 +107,8 @@ func (l *line) roomFor(i, to int) bool {
 	}
 	return false
 }
+
+var ofAdd = of("add")
 
 var ofPlate = of("capacity plate")
 
@@ -390,6 +398,11 @@ func (l *line) plural(i int) bool {
 // saysNext tells that a person is only quoted: "my cousin says 5".
 func (l *line) saysNext(i int) bool {
 	next := l.id(i + 1)
+	if next == idMust || next == idLike {
+		if _, _, comes := l.near(i, 1, ofAdd, 3); comes {
+			return false // "my wife wants to come too"
+		}
+	}
 	return next == idSays || next == words.Of("would like") || next == words.Of("must") || l.text(i+1) == "has" || l.text(i+1) == "had" || l.text(i+1) == "got" && l.id(i) != idUs
 }
 

@@ -113,6 +113,11 @@ func init() {
 
 // conditionSayings are the sayings that conditions in code look for.
 var conditionSayings = []string{
+	"make sense",
+	"more sense",
+	"in that",
+	"included",
+	"includes",
 	"capacity",
 	"how big",
 	"explain",

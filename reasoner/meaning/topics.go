@@ -105,6 +105,7 @@ func (l *line) lower() string {
 
 var topicRows = []topicRow{
 	{name: "shaft asked", topic: Shaft, any: of("shaft", "too short", "too long"), when: noJudgeWire},
+	{name: "length for a known height", topic: Shaft, texts: []string{"what length", "how long", "which length", "what size do i order", "what do i order", "how long a"}, when: func(l *line) bool { return l.setSlots["mount.height"] }},
 	{name: "wire asked", topic: Wire, any: of("wire", "gauge", "voltage drop", "jumper"), when: wireAsked},
 	{name: "wire judged", topic: Wire, when: func(l *line) bool { return l.setSlots["wire.gauge"] && l.questionish() }},
 	{name: "breaker asked", topic: Breaker, any: of("breaker"), when: notTrips},
@@ -119,7 +120,7 @@ var topicRows = []topicRow{
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(of6) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
@@ -353,7 +354,7 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 	case len(l.facts) > 0 && !follow:
 		add(Fit)
 	case q && len(l.facts) == 0 && follow && l.pointsBack():
-	case q && len(l.facts) == 0:
+	case q && len(l.facts) == 0, len(l.facts) == 0 && !follow && len(l.topicWords()) > 0:
 		add(Concept)
 	}
 }

@@ -191,7 +191,7 @@ func couldSpend(l *line, m int) bool {
 	}
 	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-4; k-- {
 		switch l.text(k) {
-		case "could", "can", "swing", "stretch", "spend":
+		case "could", "can", "swing", "stretch", "spend", "okayed", "okd", "approved", "allows", "allowed", "says", "said":
 			return true
 		}
 	}

@@ -72,10 +72,10 @@ func downThere(l *line, m int) bool {
 	return l.text(i+1) == "down" && (l.endsAt(i+1) || l.id(i+2) == idWith) && !l.anyOf("waterline", "deck")
 }
 
-// lakeDeep leaves out "10 foot pond boat".
+// lakeDeep leaves out "10 foot pond boat" and whatever else a pond lends its name to.
 func lakeDeep(l *line, m int) bool {
-	_, _, boat := l.near(l.at[m]+1, 1, boatWords, 0)
-	return !boat
+	next := l.at[m] + 2
+	return l.endsAt(next-1) || l.terms[next].filler || l.id(next) == idWith || l.id(next) == idAnd
 }
 
 // A wordRow gives a slot from a word or phrase of the table.

@@ -10,7 +10,7 @@ import (
 
 // The chart's frame.
 const (
-	chartWide, chartHigh = 360.0, 220.0
+	chartWide, chartHigh = 360.0, 176.0
 	chartLeft, chartTop  = 40.0, 12.0
 	chartRight, chartEnd = 58.0, 36.0
 )
@@ -18,6 +18,8 @@ const (
 // chart is a curve with axes and marks; places in the picture's own units.
 type chart struct {
 	Left, Right, Top, Bottom px
+	TickEnd, TickText        px     // below the x axis
+	TickLeft                 px     // left of the y axis
 	Line                     string // the points of the curve
 	XTicks, YTicks           []tick
 	XName, YName             string
@@ -58,21 +60,42 @@ func scaleOf(si string, sys unit.System) scale {
 }
 
 func drawWind(a answer.Answer, opts Options) (picture, bool) {
-	return drawCurve(a, opts, "thrust-by-wind", "Thrust needed against wind, with the ratings sold")
+	return drawCurve(a, opts, "thrust-by-wind", "Thrust needed against wind, with the ratings sold", math.Inf(1))
 }
 
 func drawHours(a answer.Answer, opts Options) (picture, bool) {
-	return drawCurve(a, opts, "hours-by-throttle", "Hours on one charge against throttle")
+	return drawCurve(a, opts, "hours-by-throttle", "Hours on one charge against throttle", mostHours)
 }
 
-func drawCurve(a answer.Answer, opts Options, id, title string) (picture, bool) {
+// mostHours is where the axis of hours ends: beyond a day and a night nobody
+// asks, and the part that matters would lie flat.
+const mostHours = 24
+
+func drawCurve(a answer.Answer, opts Options, id, title string, most float64) (picture, bool) {
 	for _, c := range a.Curves {
 		if c.ID == id && len(c.Points) > 2 {
-			d, says, ok := plot(c, opts.Units)
+			d, says, ok := plot(below(c, most), opts.Units)
 			return picture{Kind: "chart", ID: id, Title: title, Says: title + ". " + says, Drawing: d}, ok
 		}
 	}
 	return picture{}, false
+}
+
+// below cuts a falling curve off at its y value most, by a straight line between
+// the points on either side. A curve that lies above it altogether stays whole.
+func below(c answer.Curve, most float64) answer.Curve {
+	for i, p := range c.Points {
+		if p[1] > most {
+			continue
+		}
+		if i > 0 && len(c.Points)-i >= 2 {
+			q := c.Points[i-1]
+			at := q[0] + (p[0]-q[0])*(q[1]-most)/(q[1]-p[1])
+			c.Points = append([][2]float64{{at, most}}, c.Points[i:]...)
+		}
+		return c
+	}
+	return c
 }
 
 // plot lays a curve out. The y axis reaches to the first rating above the curve
@@ -113,9 +136,9 @@ func plot(c answer.Curve, sys unit.System) (chart, string, bool) {
 	for v := 0.0; v <= endY*1.001; v += stepY {
 		d.YTicks = append(d.YTicks, tick{y(v), unit.Number(v, 2)})
 	}
+	d.TickEnd, d.TickText, d.TickLeft = d.Bottom+3, d.Bottom+12, d.Left-3
 	d.XName, d.YName = tidy(c.X.Label)+", "+sx.unit, tidy(c.Y.Label)+", "+sy.unit
 	d.XMid, d.YMid = (d.Left+d.Right)/2, (d.Top+d.Bottom)/2
-	last := px(math.Inf(1)) // where the words of the line below stand
 	put := func(m answer.Mark) {
 		v := m.Value
 		switch {
@@ -151,7 +174,6 @@ func plot(c answer.Curve, sys unit.System) (chart, string, bool) {
 			}
 		}
 	}
-	_ = last
 	first, final := c.Points[0], c.Points[len(c.Points)-1]
 	says := "From " + say(sy, first[1]) + " at " + say(sx, first[0]) + " to " + say(sy, final[1]) + " at " + say(sx, final[0]) + "."
 	for _, k := range d.Lines {

@@ -85,7 +85,14 @@ func layOut(a answer.Answer, opts Options) page {
 	for _, c := range a.Choices {
 		p.Choices = append(p.Choices, entry{Name: label("", c.ID), Value: cut(c.Pick, 60), Note: cut(c.Why, 110)})
 	}
+	measured := map[string]bool{}
+	for _, m := range a.Measures {
+		measured[m.Slot] = true
+	}
 	for _, x := range a.Assumed {
+		if measured[x.Slot] {
+			continue // its value stands with how to measure it
+		}
 		p.Assumed = append(p.Assumed, entry{Name: label(x.Label, x.Slot), Value: cut(x.Display, 40), Note: cut(x.Why, 80)})
 	}
 	for _, m := range a.Measures {

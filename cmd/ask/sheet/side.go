@@ -24,6 +24,7 @@ type side struct {
 	Head           px // the underside of the head
 	Tip            px // the top of the lower unit
 	HeadTop        px
+	HeadHigh       px
 	Shaft          px // x of the shaft
 	Hull           string
 	Deck           string // the mount on the hull
@@ -33,6 +34,7 @@ type side struct {
 	PropTop        px
 	PropEnd        px
 	PropMid        px
+	PropBow        px
 	Bed            px
 	Measures       []measure
 	HullText       string
@@ -70,7 +72,7 @@ func drawSide(a answer.Answer, _ Options) (picture, bool) {
 	down := math.Max(tip+unitTall+0.12, 0.35)
 	scale := (sideHigh - sideTop - sideBottom) / (up + down)
 	y := func(overWater float64) px { return px(sideTop + (up-overWater)*scale) }
-	d := side{Water: y(0), Mount: y(height), Head: y(height + above), Tip: y(-tip), HeadTop: y(up), Bed: y(-down)}
+	d := side{Water: y(0), Mount: y(height), Head: y(height + above), Tip: y(-tip), HeadTop: y(up), HeadHigh: y(height+above) - y(up), Bed: y(-down)}
 	stern := word(a, "mount.place") != "bow"
 	shaft := 196.0
 	d.Shaft = px(shaft)
@@ -81,6 +83,7 @@ func drawSide(a answer.Answer, _ Options) (picture, bool) {
 	d.PropX = d.UnitX + d.UnitW
 	d.PropMid = d.Tip + d.UnitHigh/2
 	d.PropTop, d.PropEnd = d.PropMid-px(propAcross*scale/2), d.PropMid+px(propAcross*scale/2)
+	d.PropBow = d.PropX + 6
 	d.Hull, d.Deck = hullShape(stern, shaft, scale, d)
 	d.HullText, d.HullX, d.HullY = "bow", 30, (d.Mount+d.Water)/2+4
 	if stern {

@@ -21,11 +21,16 @@ type wiring struct {
 	Links          []line
 	Minus, Plus    px // x of the two bars
 	Top, Bottom    px // their ends
-	Breaker        px // x of the breaker's middle
+	BreakerLeft    px
+	BreakerRight   px
 	Rail           px // y of the positive wire
 	Return         px // y of the negative wire
 	Plug, Motor    px // x
+	PlugRight      px
 	Mid            px // y of plug and motor
+	MidHigh        px // where the positive wire meets the plug, and
+	MidLow         px // where the negative one does
+	PlugHigh       px
 	BreakerText    string
 	DistanceText   string
 	GaugeText      string
@@ -91,9 +96,10 @@ func drawWiring(a answer.Answer, _ Options) (picture, bool) {
 	d.Bottom = px(top + float64(strings-1)*(tall+between) + tall/2)
 	low := px(top + float64(strings)*(tall+between) + 6)
 	d.Rail, d.Return = 34, low
-	d.Breaker = d.Plus + 24
+	d.BreakerLeft, d.BreakerRight = d.Plus+14, d.Plus+36
 	d.Plug, d.Motor = 286, 330
 	d.Mid = (d.Rail + d.Return) / 2
+	d.PlugRight, d.MidHigh, d.MidLow, d.PlugHigh = d.Plug+8, d.Mid-12, d.Mid+12, 24
 	d.High = low + 22
 	d.TextY = low + 14
 	if x, text, ok := value(a, "breaker.distance"); ok && x > 0 {

@@ -75,6 +75,9 @@ func Paragraph(t string, s Style) string {
 
 // talk is the page for plain talk.
 func (p page) talk(a answer.Answer) []*block {
+	if a.FollowUp {
+		a = news(a)
+	}
 	grave, slight := sortProblems(a)
 	quoted := quotedPassages(a)
 	quotes, choices := p.quotes(quoted), p.choices(a)
