@@ -1,6 +1,7 @@
 package index
 
 import (
+	"slices"
 	"strings"
 	"sync"
 	"unicode"
@@ -36,7 +37,7 @@ func (w word) number() bool {
 // units that stick to them.
 var chain = sync.OnceValue(func() analysis.Analyzer {
 	return &analysis.DefaultAnalyzer{
-		CharFilters:  []analysis.CharFilter{asciifolding.New()},
+		CharFilters:  []analysis.CharFilter{asciifolding.New(), marks{}},
 		Tokenizer:    bleveunicode.NewUnicodeTokenizer(),
 		TokenFilters: []analysis.TokenFilter{lowercase.NewLowerCaseFilter(), apostrophes{}, figures{}},
 	}
@@ -90,6 +91,20 @@ const questionWords = `
 	dont doesnt didnt wont cant isnt arent wasnt couldnt wouldnt shouldnt
 	im ive id ill youre youve theyre hes shes thats theres whats wheres hows
 	go goes going gonna wanna one guy buddy mine vs versus etc eg ie`
+
+// marks parts words that only a mark without a space holds together, as in
+// "it trips.what now", which the Unicode rules take for one.
+type marks struct{}
+
+func (marks) Filter(text []byte) []byte {
+	out := slices.Clone(text)
+	for i, c := range out {
+		if c == ':' || c == '_' || c == '.' && i > 0 && !unicode.IsDigit(rune(out[i-1])) {
+			out[i] = ' '
+		}
+	}
+	return out
+}
 
 // apostrophes takes "'s" off a word and other apostrophes out of it.
 type apostrophes struct{}

@@ -115,7 +115,7 @@ func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, top
 		a.Reply = "That moves none of the figures."
 	}
 	was := in
-	was.Card, was.Sol, was.Shown = before.card, old.Sol, nil
+	was.Card, was.Sol, was.Shown, was.Words = before.card, old.Sol, nil, nil
 	advise.Moved(a, was)
 }
 

@@ -95,11 +95,11 @@ func (l *line) theirs() {
 // wordChoices marks the words of a family between which the line asks.
 func (l *line) wordChoices() {
 	for f := range families {
-		first, prev := -1, -1
+		prev := -1
 		for i := range l.terms {
 			t := &l.terms[i]
 			if t.mark == '.' || t.mark == '?' {
-				first, prev = -1, -1
+				prev = -1
 				continue
 			}
 			if !in(familyOf[t.id], f) || t.id < 0 {
@@ -108,12 +108,8 @@ func (l *line) wordChoices() {
 			if prev >= 0 && l.terms[prev].id != t.id && l.orBetween(prev, i) {
 				l.choose(f, prev, i)
 			}
-			if first < 0 {
-				first = i
-			}
 			prev = i
 		}
-		_ = first
 	}
 	l.worthIt()
 }

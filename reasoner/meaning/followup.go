@@ -205,14 +205,13 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		score int
 	}
 	var best candidate
-	tie := false
 	last := 0
 	for _, f := range l.before.Facts {
 		if !Inner(f.Slot) {
 			last = max(last, f.Turn)
 		}
 	}
-	for n, f := range l.before.Facts {
+	for _, f := range l.before.Facts {
 		if f.Value == nil && f.Low == nil && f.High == nil || Inner(f.Slot) {
 			continue
 		}
@@ -243,15 +242,10 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		if nlo > lo*0.6 && nhi < hi*1.7 {
 			score += 2
 		}
-		_ = n
-		if score > best.score {
-			best, tie = candidate{f.Slot, score}, false
-		} else if score == best.score && f.Slot != best.slot {
-			tie = true
-			best.slot = f.Slot // the later said
+		if score >= best.score { // of two as likely, the one said later
+			best = candidate{f.Slot, score}
 		}
 	}
-	_ = tie
 	return best.slot, best.slot != "" && best.score > 0
 }
 

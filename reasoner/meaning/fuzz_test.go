@@ -1,6 +1,7 @@
 package meaning
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -65,25 +66,11 @@ func BenchmarkBindLong(b *testing.B) {
 	for _, n := range []int{1, 10, 100, 1000} {
 		text := strings.Repeat(twoHundred+" ", 5*n)
 		r := read.Read(text)
-		b.Run(byteSize(len(text)), func(b *testing.B) {
+		b.Run(strconv.Itoa(len(text))+" bytes", func(b *testing.B) {
 			b.SetBytes(int64(len(text)))
 			for b.Loop() {
 				Bind(r, card.Card{})
 			}
 		})
 	}
-}
-
-func byteSize(n int) string {
-	if n >= 1000 {
-		return strings.TrimSpace(strings.Repeat(" ", 0)) + itoa(n/1000) + "kB"
-	}
-	return itoa(n) + "B"
-}
-
-func itoa(n int) string {
-	if n < 10 {
-		return string(rune('0' + n))
-	}
-	return itoa(n/10) + string(rune('0'+n%10))
 }

@@ -6,6 +6,25 @@
 // reach, because a number in the wrong slot becomes a wrong motor.
 //
 //	outcome.go   what a turn gives: the card, the wish, the problems
+//	bind.go      Bind, and the order in which a line is understood
+//	terms.go     a line as terms: measures, and words and phrases of the trade
+//	cues.go      rows of evidence that bid for each number, and the award
+//	hull.go      lengths: boat, beam, deck, shaft
+//	load.go      weights: loaded, dry, gear, engine, plate, people
+//	people.go    who is aboard
+//	water.go     winds, currents, waves, depths, kinds of water
+//	motor.go     thrust, volts, amps
+//	battery.go   capacity, case size, count, reserve
+//	wiring.go    runs, gauges, drops, insulation
+//	use.go       speed, hours, throttle, duty profiles, fuel, money
+//	rig.go       words that are facts by themselves
+//	wishes.go    functions wished for and refused; what a "no" covers
+//	choice.go    what is only compared, offered or quoted
+//	followup.go  changes, corrections and removals by a later turn
+//	boats.go     several boats kept apart
+//	topics.go    what is asked; sayings.go finds the words for it
+//	outside.go   talk of something else
+//	checks.go    what cannot be
 //
 // Limits: one language, one speaker, the slots of the answer contract. Nothing
 // here computes a figure.

@@ -114,9 +114,6 @@ func (l *line) wordFacts() {
 		for _, row := range wordTables[id] {
 			l.wordFact(i, row)
 		}
-		if id == words.Of("vee") || l.terms[i].text != "v" {
-			continue
-		}
 	}
 	l.loneVee()
 }
@@ -241,22 +238,22 @@ func bowDeck(l *line, at int) bool {
 // transomMount leaves out the back of the boat where the outboard hangs or the
 // batteries lie; the word transom itself is enough otherwise.
 func transomMount(l *line, at int) bool {
-	if _, _, ok := l.near(at, -1, of1, 3); ok {
+	if _, _, ok := l.near(at, -1, hangsThere, 3); ok {
 		return false
 	}
 	if strings.HasPrefix(l.terms[at].text, "trans") {
 		return true
 	}
-	if _, _, ok := l.near(at, -1, of2, 3); ok {
+	if _, _, ok := l.near(at, -1, mountsThere, 3); ok {
 		return true
 	}
-	_, _, ok := l.near(at, 1, of2, 1)
+	_, _, ok := l.near(at, 1, mountsThere, 1)
 	return ok
 }
 
 var (
-	of1 = of("outboard", "horsepower", "battery", "bank", "charger")
-	of2 = of("mount", "clamp", "trolling motor", "motor", "tiller", "trolling")
+	hangsThere  = of("outboard", "horsepower", "battery", "bank", "charger")
+	mountsThere = of("mount", "clamp", "trolling motor", "motor", "tiller", "trolling")
 )
 
 // electricTiller leaves out the gas outboard's tiller.

@@ -37,8 +37,6 @@ type line struct {
 	compare   []string
 	over      string
 	negated   []bool // per term
-	restored  bool
-	removed   bool
 	setSlots  map[string]bool
 	heard     []bool // sayings that occur, by id
 	parts     answer // whether the weights of a boat's parts are listed

@@ -16,7 +16,7 @@ type topicRow struct {
 	when  func(l *line) bool
 }
 
-var asking1 = of("how many")
+var askingWords = of("how many")
 
 // wish says what the turn asks.
 func (l *line) wish(c card.Card, changedSlots []string) Wish {
@@ -110,7 +110,7 @@ var topicRows = []topicRow{
 	{name: "wire judged", topic: Wire, when: func(l *line) bool { return l.setSlots["wire.gauge"] && l.questionish() }},
 	{name: "breaker asked", topic: Breaker, any: of("breaker"), when: notTrips},
 	{name: "charger asked", topic: Charger, any: of("charger"), when: func(l *line) bool { return !l.faulty() }},
-	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: asking1},
+	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: askingWords},
 	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last me", "will it last", "will they last", "how far", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "last the day", "make it all day", "get me through", "how long before", "how long till", "how long with", "how long w", "hours out of", "time at", "how much time"}, when: longTime},
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
@@ -121,7 +121,7 @@ var topicRows = []topicRow{
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
 	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
-	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(of6) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
+	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(batteryKinds) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
 	{name: "thrust asked", topic: Thrust, any: of("thrust"), when: thrustAsked},
@@ -140,8 +140,6 @@ func noJudgeWire(l *line) bool {
 func wireAsked(l *line) bool { return !l.anyOf("transducer", "sonar") || l.questionish() }
 
 func notTrips(l *line) bool { return !l.anyOf("trips breaker") }
-
-var longWords = map[string]bool{"shaft": true, "wire": true}
 
 // longTime leaves out "how long a shaft".
 func longTime(l *line) bool {
@@ -164,17 +162,17 @@ func bankAsked(l *line) bool {
 		return false
 	}
 	for i := range l.terms {
-		if !asking1.holds(l.terms[i].id) {
+		if !askingWords.holds(l.terms[i].id) {
 			continue
 		}
-		if _, _, ok := l.near(i, 1, of6, 3); ok {
+		if _, _, ok := l.near(i, 1, batteryKinds, 3); ok {
 			return true
 		}
 	}
 	return l.saysText("do i need") && l.anyOf("amp hour")
 }
 
-var of6 = of("battery", "bank", "amp hour", "group size", "deep cycle", "lithium", "agm")
+var batteryKinds = of("battery", "bank", "amp hour", "group size", "deep cycle", "lithium", "agm")
 
 func holdAsked(l *line) bool {
 	if l.setSlots["want.position-hold"] {
@@ -239,7 +237,7 @@ func (l *line) questionish() bool {
 		if s := l.terms[i].text; s != "" && (i == 0 || l.terms[i-1].mark != 0 || l.terms[i-1].measure >= 0) && asksWords[firstWord(s)] {
 			return true
 		}
-		if asking1.holds(l.terms[i].id) {
+		if askingWords.holds(l.terms[i].id) {
 			return true
 		}
 	}

@@ -11,7 +11,7 @@ var wireTalk = of("wire", "gauge", "jumper", "voltage drop", "one way", "round t
 var wiringCues = []cue{
 	{name: "one way", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("one way", "round trip"), reachA: 3, before: of("one way", "round trip"), reachB: 2, weight: 10},
 	{name: "one way, bare", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.9, high: 60, after: of("one way", "round trip"), reachA: 1, before: of("one way", "round trip"), reachB: 2, weight: 6, when: isBare},
-	{name: "length of wire", slot: "wire.run", kind: read.Length, bare: "", low: 0.1, high: 60, after: of("wire", "cable", "jumper"), reachA: 1, before: of("wire", "cable", "jumper"), reachB: 2, weight: 7, when: not(gaugeNext)},
+	{name: "length of wire", slot: "wire.run", kind: read.Length, bare: "", low: 0.1, high: 60, after: of("wire", "cable", "jumper"), reachA: 1, before: of("wire", "cable", "jumper"), reachB: 2, weight: 7},
 	{name: "wire run of so many", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 60, before: of("wire", "run", "cable"), reachB: 0, weight: 5, when: runsTo},
 	{name: "a run", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("run"), reachA: 0, before: of("run"), reachB: 1, weight: 7, when: feetOfRun},
 	{name: "from the battery to the plug", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 30, after: of("battery", "bank", "breaker", "plug"), reachA: 1, before: of("battery", "bank", "plug"), reachB: 3, weight: 7, when: batteryToPlug},
@@ -37,9 +37,6 @@ func numberSix(l *line, m int) bool {
 	i := l.at[m]
 	return wholeGauge(l, m) && (l.text(i-1) == "number" || l.text(i-1) == "no") && (l.any(wireTalk) || l.hasKind(read.Current))
 }
-
-// gaugeNext tells that the length stands before a gauge, not a wire.
-func gaugeNext(l *line, m int) bool { return false }
 
 // wholeGauge accepts the even sizes that wire is sold in.
 func wholeGauge(l *line, m int) bool {

@@ -94,15 +94,15 @@ func (l *line) faulty() bool {
 
 // mustHold accepts "want it to hold in 12 mph".
 func (l *line) mustHold(i int) bool {
-	_, _, ok := l.near(i, -1, of3, 3)
+	_, _, ok := l.near(i, -1, wishing, 3)
 	return ok && !l.asksIf(i)
 }
 
-var of3 = of("must", "would like")
+var wishing = of("must", "would like")
 
 // wished accepts what the speaker asks for rather than owns.
 func wished(l *line, at int) bool {
-	_, _, ok := l.near(at, -1, of3, 4)
+	_, _, ok := l.near(at, -1, wishing, 4)
 	return ok || l.negated[at]
 }
 
@@ -117,13 +117,13 @@ func (l *line) states(i int) bool {
 	if !l.question(s, i) {
 		return true
 	}
-	if _, k, ok := l.near(i, -1, of4, 4); ok && k > s {
+	if _, k, ok := l.near(i, -1, wishingOrWith, 4); ok && k > s {
 		return true
 	}
 	return false
 }
 
-var of4 = of("must", "would like", "with")
+var wishingOrWith = of("must", "would like", "with")
 
 // asksIf accepts "do i need", "does it need", "should i get", "can it".
 func (l *line) asksIf(i int) bool {

@@ -10,7 +10,7 @@ import (
 
 // The chart's frame.
 const (
-	chartWide, chartHigh = 360.0, 176.0
+	chartWide, chartHigh = 360.0, 150.0
 	chartLeft, chartTop  = 40.0, 12.0
 	chartRight, chartEnd = 58.0, 36.0
 )

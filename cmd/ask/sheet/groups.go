@@ -19,9 +19,12 @@ var groupRows = []struct {
 	{"Motor and battery", []string{"system", "motor", "bank", "cruise", "runtime", "range"}},
 	{"Wire and breaker", []string{"wire", "breaker"}},
 	{"Charging", []string{"charger", "charge"}},
-	{"Cost", []string{"cost"}},
 	{"Further figures", []string{""}},
 }
+
+// elsewhere are figures that stand in another place of the sheet, or say again in
+// other units what a neighbour says.
+var elsewhere = map[string]bool{"cost.total": true, "cost.yearly": true, "wire.volts": true}
 
 type group struct {
 	Title   string
@@ -35,7 +38,7 @@ type figure struct {
 
 // mostHow bounds the working of one figure on paper, in characters; :why shows
 // it whole.
-const mostHow = 130
+const mostHow = 105
 
 func grouped(figures []answer.Figure) []group {
 	var out []group
@@ -44,7 +47,7 @@ func grouped(figures []answer.Figure) []group {
 		g := group{Title: r.title}
 		for _, id := range r.ids {
 			for _, f := range figures {
-				if taken[f.ID] || id != "" && f.ID != id && !strings.HasPrefix(f.ID, id+".") {
+				if taken[f.ID] || elsewhere[f.ID] || id != "" && f.ID != id && !strings.HasPrefix(f.ID, id+".") {
 					continue
 				}
 				taken[f.ID] = true

@@ -32,7 +32,7 @@ type page struct {
 	Curves     []answer.Curve
 	Units      unit.System
 	Left       []string // what was cut, and how much of it
-	HasOffers  bool
+	Dense      bool     // set in smaller type, so that it stays on two pages
 	Alternates []entry // the other motors of the shelf
 }
 
@@ -125,7 +125,21 @@ func layOut(a answer.Answer, opts Options) page {
 			p.Pictures = append(p.Pictures, pic)
 		}
 	}
+	p.Dense = p.weight() > mostLines
 	return p
+}
+
+// mostLines is the weight up to which a sheet fits two pages in the larger type;
+// it was found by printing.
+const mostLines = 78
+
+// weight counts what takes room on paper, in lines of about equal height.
+func (p page) weight() int {
+	n := len(p.Boat) + 2*len(p.Choices) + len(p.Parts) + len(p.Problems) + 2*len(p.Cautions) + 2*len(p.Measures) + len(p.Assumed)/3 + len(p.Sources)/2 + len(p.Alternates)
+	for _, g := range p.Groups {
+		n += len(g.Figures)
+	}
+	return n
 }
 
 // limit keeps the first of a list and notes how many were cut.
