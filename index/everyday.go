@@ -119,8 +119,53 @@ const everyday = `
 	stuck stranded
 	spare backup
 	extra more
-	minimum least smallest
-	maximum most limit largest`
+	minimum least smallest lowest
+	maximum most limit largest greatest max highest
+	sufficient suffice adequate enough
+	suitable ok right proper appropriate
+	permissible allowed acceptable okay tolerate
+	consumption usage draw uses takes
+	endurance duration hours lasts
+	remaining left indicator gauge
+	explain meaning define
+	compare comparison difference
+	advantage benefit pro point gain why
+	drawback disadvantage con downside
+	calculate compute formula determine figure
+	estimate guess rough approximate ballpark
+	document paper papers paperwork
+	distance miles range
+	rapid fast speed
+	lethargic sluggish slow weak
+	halved half
+	overnight night morning
+	propeller prop blade screw
+	thieves theft
+	illumination lights
+	flotation jackets vest
+	rescue recover
+	lightning thunder storm
+	petrol gasoline gas fuel
+	trailer towing road truck
+	barn garage shed
+	lid hatch locker compartment
+	pier dock slip marina
+	tangled wrapped wound twisted
+	split cracked burst
+	interference hash fuzz
+	reset restart
+	unplug disconnect
+	grease oil lubricate
+	tighten snug
+	drill hole bore
+	saw cut shorten hacksaw
+	buddy friend partner
+	beginner novice newbie first
+	breeze wind gust
+	rain water spray
+	beach shore bank
+	quick-release removable
+	safe safely`
 
 // alike maps a stem to the stems that ask for the same.
 var alike = sync.OnceValue(func() map[string][]string {

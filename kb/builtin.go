@@ -33,8 +33,7 @@ var builtin = sync.OnceValues(func() (*Library, error) {
 			if err != nil {
 				return Note{ID: id, File: file} // cannot be: the file was listed from the same place
 			}
-			n, _ := Parse(file, data)
-			return n
+			return readBuiltin(file, data)
 		}))
 	}
 	l.sort()

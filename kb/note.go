@@ -4,6 +4,7 @@
 //	note.go      notes and passages
 //	library.go   a set of notes; finding one
 //	builtin.go   the notes that the program carries
+//	prepared.go  the same, parsed beforehand
 //	parse.go     Markdown to a note
 //	plain.go     the Markdown of a passage as plain text
 //	shop.go      a shop's own folder of notes

@@ -16,7 +16,7 @@ func TestRender(t *testing.T) {
 		{"{{load.total | load.total=862 kg}}", "1,900 lb", "862 kg"},
 		{"{{boat.length|boat.length=17 ft 6 in}}", "17.5 ft", "5.33 m"},
 		{"{{mount.height:bare | mount.height=24 in}} over the water", "24 over the water", "61 over the water"},
-		{"{{motor.thrust:band | motor.thrust=55 lb}}", "55 lb", "245 N"},
+		{"{{motor.thrust:band | motor.thrust=55 lb}}", "55 lb", "55 lb (245 N)"},
 		{"{{wire.gauge-said | wire.gauge=2/0 AWG}}", "2/0 AWG", "2/0 AWG"},
 		{"{{temperature.air | temperature.air=32 F}}", "32 F", "0 C"},
 		{"{{use.throttle | use.throttle=30 %}}", "30%", "30%"},

@@ -90,13 +90,14 @@ func (s *Session) showWhy(a *answer.Answer, arg string) {
 	}
 	f := s.solveFor(id)
 	if !f.Sol.Has(id) {
-		text := "That figure is not known for this boat"
+		text := "That figure is not known for this boat yet"
 		if err := f.Sol.Err(id); err != nil {
 			text += ": " + err.Error()
-		} else if miss := f.Sol.Missing(id); len(miss) > 0 {
-			text += ": it needs " + strings.ToLower(miss[0].Describe().Label)
+		} else if q := f.Ask(); q != nil {
+			text += ". " + strings.TrimSuffix(q.Question, "?") + "?"
+			a.Ask = []answer.Ask{*q}
 		}
-		a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Said: arg, Text: text + "."})
+		a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Said: arg, Text: ended(text)})
 		return
 	}
 	a.Steps = f.Steps(id)
@@ -105,6 +106,14 @@ func (s *Session) showWhy(a *answer.Answer, arg string) {
 	if b := fit.Band(st, s.sys); b != "" {
 		a.Headline += " (" + b + ")"
 	}
+}
+
+// ended closes a sentence that may end in a question already.
+func ended(text string) string {
+	if strings.HasSuffix(text, "?") {
+		return text
+	}
+	return text + "."
 }
 
 // solveFor solves the card for one cell on top of its own topics.

@@ -38,7 +38,7 @@ var (
 	UseStyle      = word("use.style", "Way of fishing")
 	UseDistance   = slot("use.distance", unit.TripLength, "Trip distance")
 
-	MotorThrust  = slot("motor.thrust", unit.Thrust, "Motor's rated thrust")
+	MotorThrust  = slot("motor.thrust", unit.Rating, "Motor's rated thrust")
 	MotorVoltage = slot("motor.voltage", unit.Volt, "Motor's voltage")
 	MotorAmps    = slot("motor.amps", unit.Ampere, "Motor's current as said") // motor.current as a slot
 	MotorShaft   = slot("motor.shaft", unit.DeckLength, "Motor's shaft")
@@ -88,7 +88,7 @@ var (
 	ThrustWind    = figure("thrust.wind", unit.Thrust, "Thrust for the wind")
 	ThrustCurrent = figure("thrust.current", unit.Thrust, "Thrust for the current")
 	ThrustNeed    = figure("thrust.need", unit.Thrust, "Thrust needed")
-	ThrustClass   = figure("thrust.class", unit.Thrust, "Thrust class")
+	ThrustClass   = figure("thrust.class", unit.Rating, "Thrust class")
 
 	HoldWind    = figure("hold.wind", unit.Pace, "Wind held at full throttle")
 	HoldWindDay = figure("hold.wind-allday", unit.Pace, "Wind held all day")

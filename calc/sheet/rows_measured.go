@@ -13,7 +13,7 @@ import (
 // What a person can report of the boat's own speed.
 var (
 	SpeedMeasured = slot("boat.speed-measured", unit.Pace, "Speed measured on this boat")
-	SpeedThrust   = slot("boat.speed-thrust", unit.Thrust, "Rated thrust at the measured speed")
+	SpeedThrust   = slot("boat.speed-thrust", unit.Rating, "Rated thrust at the measured speed")
 	SpeedThrottle = slot("boat.speed-throttle", unit.Fraction, "Dial at the measured speed")
 )
 

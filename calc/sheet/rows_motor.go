@@ -14,7 +14,7 @@ import (
 var (
 	// RatedThrust is the rating of the motor in hand: the one said, otherwise
 	// the class; of all motors together where there are several.
-	RatedThrust = inner("motor.rating", unit.Thrust, "Rated thrust")
+	RatedThrust = inner("motor.rating", unit.Rating, "Rated thrust")
 	// RatedVolts is the motor's voltage: said, otherwise the system's.
 	RatedVolts      = inner("motor.volts", unit.Volt, "Motor's supply voltage")
 	MotorFreeSpeed  = inner("motor.free-speed", unit.Pace, "Speed at which thrust runs out")

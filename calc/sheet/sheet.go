@@ -40,9 +40,12 @@ type Cell struct {
 	Figure bool      // part of the public contract of figures
 }
 
+// roomForCells is a little more than there are, so that the two grow once.
+const roomForCells = 320
+
 var (
-	cells  []Cell
-	byName = map[string]ID{}
+	cells  = make([]Cell, 0, roomForCells)
+	byName = make(map[string]ID, roomForCells)
 )
 
 // declare adds a cell while the package is set up.

@@ -322,25 +322,27 @@ func (s *Solution) Err(id ID) error { return s.errs[id] }
 // Steps lists what was reached, each after the cells it rests on.
 func (s *Solution) Steps() []Step { return s.steps }
 
-// Chain lists the steps behind a cell, the cell itself last, each once, each
-// after what it rests on.
-func (s *Solution) Chain(id ID) []*Step {
+// Chain lists the steps behind cells, each once, each after what it rests on, so
+// that the step of a single cell comes last.
+func (s *Solution) Chain(ids ...ID) []*Step {
+	seen := make([]bool, len(cells))
 	var out []*Step
-	seen := map[ID]bool{}
-	var walk func(ID)
-	walk = func(id ID) {
-		st := s.Step(id)
-		if st == nil || seen[id] {
-			return
-		}
-		seen[id] = true
-		for _, in := range st.Inputs {
-			walk(in)
-		}
-		out = append(out, st)
+	for _, id := range ids {
+		out = s.chain(out, seen, id)
 	}
-	walk(id)
 	return out
+}
+
+func (s *Solution) chain(out []*Step, seen []bool, id ID) []*Step {
+	st := s.Step(id)
+	if st == nil || seen[id] {
+		return out
+	}
+	seen[id] = true
+	for _, in := range st.Inputs {
+		out = s.chain(out, seen, in)
+	}
+	return append(out, st)
 }
 
 // Missing names the cells without which the wanted one cannot be known: needs,

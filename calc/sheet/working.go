@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"strings"
+	"sync"
 
 	"heronlake.example/ask/calc/unit"
 )
@@ -22,13 +23,21 @@ func (st *Step) Symbols() string {
 	if st.Row == nil {
 		return ""
 	}
-	return expand(st.Row.Formula, func(name string) string {
+	if t, ok := symbols.Load(st.Row); ok {
+		return t.(string)
+	}
+	t := expand(st.Row.Formula, func(name string) string {
 		if id, ok := Lookup(name); ok {
 			return strings.ToLower(id.Describe().Label)
 		}
 		return strings.TrimPrefix(name, "=")
 	})
+	symbols.Store(st.Row, t)
+	return t
 }
+
+// symbols remembers what Symbols wrote; it depends on nothing but the row.
+var symbols sync.Map // of *Row to string
 
 // Show writes a step's value in the reader's units.
 func (st *Step) Show(sys unit.System) string {

@@ -35,7 +35,8 @@ const (
 	TripLength             // miles / km
 	SmallArea              // m2 in both systems, as the coefficients are published
 	Weight                 // lb / kg
-	Thrust                 // lb / N: a motor's rating is pounds in both worlds
+	Thrust                 // a force of wind, water or motor: lb / N
+	Rating                 // a motor's rated thrust: it is sold in lb in both worlds
 	Pace                   // mph / m/s
 	Hour                   // h and min
 	Ampere
@@ -70,7 +71,7 @@ func (f Form) SIUnit() string {
 		return "m2"
 	case Weight:
 		return "kg"
-	case Thrust:
+	case Thrust, Rating:
 		return "N"
 	case Pace:
 		return "m/s"
@@ -112,6 +113,9 @@ func (f Form) SIUnit() string {
 // unit, for instance Show(0.6096, DeckLength, US) = "24 in".
 func Show(si float64, f Form, s System) string {
 	n, u := Split(si, f, s)
+	if f == Rating && s == Metric {
+		return n + " " + u + " (" + Show(si, Thrust, Metric) + ")"
+	}
 	switch {
 	case f == Dollar && n != "?":
 		return "$" + n
@@ -158,6 +162,9 @@ func Split(si float64, f Form, s System) (number, unit string) {
 			return grouped(Mass(si).Pounds(), 0), "lb"
 		}
 		return grouped(si, decimalsBelow(si, 10)), "kg"
+	case Rating:
+		p := Force(si).PoundForce()
+		return Number(p, decimalsBelow(p, 10)), "lb"
 	case Thrust:
 		if us {
 			p := Force(si).PoundForce()

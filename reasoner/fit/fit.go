@@ -17,6 +17,7 @@ package fit
 import (
 	"cmp"
 	"slices"
+	"sync"
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
@@ -59,6 +60,9 @@ var impliedRows = []struct {
 
 func implied(c card.Card, topics []string) []sheet.Given {
 	var out []sheet.Given
+	if len(c.Facts) == 0 {
+		return nil // a question about no boat tells nothing
+	}
 	for _, r := range impliedRows {
 		asked := !slices.ContainsFunc(r.topics, func(t string) bool { return !slices.Contains(topics, t) })
 		_, said := c.Get(r.slot)
@@ -121,6 +125,9 @@ func Range(low, high float64, form unit.Form, sys unit.System) string {
 	if ln == hn && lu == hu {
 		return ""
 	}
+	if form == unit.Rating {
+		return ln + " to " + hn + " " + hu
+	}
 	if lu == hu {
 		return ln + " to " + unit.Show(high, form, sys)
 	}
@@ -132,14 +139,14 @@ func Range(low, high float64, form unit.Form, sys unit.System) string {
 // in the order in which the walk met them.
 func (f *Fit) Assumed(shown []answer.Figure) []answer.Assumed {
 	var out []answer.Assumed
-	seen := map[sheet.ID]bool{}
+	var ids []sheet.ID
 	for _, fig := range shown {
-		id, _ := sheet.Lookup(fig.ID)
-		for _, st := range f.Sol.Chain(id) {
-			if st.Origin != sheet.Assumed || seen[st.ID] {
-				continue
-			}
-			seen[st.ID] = true
+		if id, ok := sheet.Lookup(fig.ID); ok {
+			ids = append(ids, id)
+		}
+	}
+	for _, st := range f.Sol.Chain(ids...) {
+		if st.Origin == sheet.Assumed {
 			out = append(out, f.assumed(st))
 		}
 	}
@@ -206,13 +213,20 @@ func Describe(f card.Fact, sys unit.System) (label, display string) {
 	return c.Label, display
 }
 
+// saidAs is sheet.SaidFor the other way round.
+var saidAs = sync.OnceValue(func() map[sheet.ID]string {
+	m := map[sheet.ID]string{}
+	for slot, cell := range sheet.SaidFor {
+		m[cell] = slot
+	}
+	return m
+})
+
 // Public is the public name of a cell: the slot's where the cell holds what was
 // said of a figure.
 func Public(id sheet.ID) string {
-	for slot, cell := range sheet.SaidFor {
-		if cell == id {
-			return slot
-		}
+	if slot, ok := saidAs()[id]; ok {
+		return slot
 	}
 	return id.String()
 }
@@ -220,15 +234,10 @@ func Public(id sheet.ID) string {
 // Steps lists the chain behind the figures, each step once, each after what it
 // rests on.
 func (f *Fit) Steps(ids ...sheet.ID) []answer.Step {
-	var out []answer.Step
-	seen := map[sheet.ID]bool{}
-	for _, id := range ids {
-		for _, st := range f.Sol.Chain(id) {
-			if !seen[st.ID] {
-				seen[st.ID] = true
-				out = append(out, f.step(st))
-			}
-		}
+	chain := f.Sol.Chain(ids...)
+	out := make([]answer.Step, len(chain))
+	for i, st := range chain {
+		out[i] = f.step(st)
 	}
 	return out
 }

@@ -2,6 +2,9 @@ package meaning
 
 import (
 	"math"
+	"os"
+	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -184,5 +187,21 @@ func TestEveryNumberAccounted(t *testing.T) {
 func TestNames(t *testing.T) {
 	for _, n := range unknownNames {
 		t.Errorf("a rule names %q, which is in no table of words", n)
+	}
+	looksFor := regexp.MustCompile(`saysText\("([^"]+)"\)`)
+	files, err := filepath.Glob("*.go")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range files {
+		source, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range looksFor.FindAllStringSubmatch(string(source), -1) {
+			if _, learnt := sayingID[m[1]]; !learnt {
+				t.Errorf("%s looks for %q, which is not among the sayings", name, m[1])
+			}
+		}
 	}
 }

@@ -213,7 +213,7 @@ func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 		return 0, false
 	}
 	if c.high > 0 {
-		lo, hi := ends(l.convert(me, c.bareFor(me)))
+		lo, hi := ends(l.forSlot(c, me))
 		if hi < c.low*0.999 || lo > c.high*1.001 {
 			return 0, false
 		}
@@ -320,7 +320,7 @@ func mergeSort(b []bid) {
 // take turns a measure into a fact of the row's slot.
 func (l *line) take(m int, c *cue) {
 	me := &l.r.Measures[m]
-	v := l.convert(me, c.bareFor(me))
+	v := l.forSlot(c, me)
 	if c.slot == "motor.thrust" && c.kind == read.Mass {
 		v = thrustOf(v)
 	}
@@ -334,6 +334,15 @@ func (l *line) take(m int, c *cue) {
 	}
 	l.put(card.Fact{Slot: c.slot, Value: v.value, Low: v.low, High: v.high, Unit: unitOf[c.slot],
 		Said: l.said(me.Start, me.End), Row: c.name, About: me.About, Bare: me.Kind == read.Number && unitOf[c.slot] != "1"})
+}
+
+// forSlot gives a measure in the unit of a row's slot. Degrees without a scale
+// are Celsius on a wire, where ratings are: the weather's are the speaker's.
+func (l *line) forSlot(c *cue, me *read.Measure) quantity {
+	if c.slot == "wire.insulation" && me.Spoken == "deg" && me.Value != nil {
+		return quantity{value: num(me.Bare)}
+	}
+	return l.convert(me, c.bareFor(me))
 }
 
 // inSeconds turns hours, or minutes said as a bare number, into seconds.

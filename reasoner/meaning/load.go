@@ -9,8 +9,8 @@ import (
 // weightCues tells whose weight a weight is. A mass may also name a thrust: the
 // rows for that stand in motor.go.
 var weightCues = []cue{
-	{name: "weight, loaded", slot: "load.total", kind: read.Mass, bare: "lb", low: 40, high: 15000, after: of("loaded"), reachA: 2, weight: 9, never: of("thrust", "each"), when: not(battery)},
-	{name: "loaded, weight", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, before: of("loaded"), reachB: 3, weight: 8, never: of("thrust", "dry", "gear"), when: not(battery)},
+	{name: "weight, loaded", slot: "load.total", kind: read.Mass, bare: "lb", low: 40, high: 15000, after: of("loaded"), reachA: 2, weight: 9, never: of("thrust", "each"), when: onWater},
+	{name: "loaded, weight", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, before: of("loaded"), reachB: 3, weight: 8, never: of("thrust", "dry", "gear"), when: onWater},
 	{name: "weight with people in it", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, alone: true, weight: 8, when: withPeople},
 	{name: "weight, dry", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, after: of("dry"), reachA: 3, weight: 9},
 	{name: "dry, weight", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("dry"), reachB: 3, weight: 8, never: of("loaded")},
@@ -32,6 +32,7 @@ var weightCues = []cue{
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
 	{name: "motor, weight, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, before: of("motor"), reachB: 0, weight: 6, need: of("capacity plate")},
+	{name: "people weigh together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, alone: true, weight: 10, when: weighTogether},
 	{name: "people together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 3, weight: 9, when: together},
 	{name: "engine: power, weight", slot: "load.engine", kind: read.Mass, low: 10, high: 450, alone: true, weight: 7, when: engineSentence},
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
@@ -44,6 +45,8 @@ var weightCues = []cue{
 	{name: "weighs so much himself", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, after: of("me"), reachA: 0, weight: 8, when: selfWeighs},
 	{name: "i am a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, alone: true, weight: 6, when: iAm},
 	{name: "weight, then people", slot: "people.each", kind: read.Mass, low: 30, high: 230, after: of("person"), reachA: 0, weight: 8, never: of("loaded")},
+
+	{name: "a 300 pounder", slot: "people.each", kind: read.Mass, low: 30, high: 230, alone: true, weight: 8, when: pounder},
 
 	{name: "a battery's weight", slot: "", kind: read.Mass, bare: "", after: of("battery", "bank"), reachA: 0, weight: 8},
 	{name: "batteries weigh", slot: "", kind: read.Mass, bare: "lb", before: of("battery", "bank", "lithium", "agm"), reachB: 3, weight: 7, when: saysWeighs},
@@ -74,6 +77,9 @@ func eachPerson(l *line, m int) bool {
 // said to be rough, at the end of a stretch, beside a boat.
 func aboutBare(l *line, m int) bool {
 	me := &l.r.Measures[m]
+	if _, _, hull := l.near(l.at[m], -1, hulls, 1); hull && me.Kind == read.Number && me.Bare >= 600 && l.endsAt(l.at[m]) && !l.anyOf("battery", "budget", "miles") {
+		return true // "20 ft bay boat 3,000"
+	}
 	return me.Kind == read.Number && me.About && me.Bare >= 200 && l.endsAt(l.at[m]) && (l.any(hulls) || l.hasKind(read.Length)) && !l.anyOf("battery", "budget", "miles")
 }
 
@@ -181,6 +187,18 @@ func eachOrGroup(l *line, m int) bool {
 	return known && count.Value != nil && hi / *count.Value <= maxPersonEach
 }
 
+// onWater leaves out batteries, and what stands on a trailer.
+func onWater(l *line, m int) bool { return !battery(l, m) && !l.subject(m, ofTrailer) }
+
+// weighTogether accepts "the two of us weigh 330 total".
+func weighTogether(l *line, m int) bool {
+	switch l.text(l.at[m] + 1) {
+	case "total", "together", "combined", "altogether", "between":
+		return l.setSlots["people.count"] && l.subject(m, ofPersons) && l.subject(m, ofWeighs)
+	}
+	return false
+}
+
 // together accepts "three of us total 600", "the two of us go 390".
 func together(l *line, m int) bool {
 	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-3; k-- {
@@ -198,6 +216,7 @@ func together(l *line, m int) bool {
 var (
 	ofPersons = of("person", "us", "companion", "child", "both of us")
 	ofUs      = of("us")
+	ofTrailer = of("trailer")
 )
 
 // partOfList accepts "hull 750, motor 250, two guys 400": the name opens a
@@ -278,6 +297,11 @@ func selfWeighs(l *line, m int) bool {
 		return true
 	}
 	return false
+}
+
+// pounder accepts "a 300 pounder".
+func pounder(l *line, m int) bool {
+	return containsWord(lowerASCII(l.r.Measures[m].Said), "pounder") || l.text(l.at[m]+1) == "pounder"
 }
 
 // heOrShe tells that a person is the subject before a measure.

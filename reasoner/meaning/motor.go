@@ -17,6 +17,7 @@ var motorCues = []cue{
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
 	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough", "fine"), reachA: 2, weight: 6, when: thrustSize},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
+	{name: "twin 55s", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 7, when: twins},
 	{name: "a rating alone", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 4, when: loneRating},
 	{name: "an engine's horsepower", slot: "", kind: read.Number, before: of("outboard"), reachB: 1, weight: 10, when: articleNumber},
 	{name: "pounds on a boat", slot: "motor.thrust", kind: read.Mass, low: 8, high: 59, alone: true, weight: 3, when: ratingOnBoat},
@@ -25,6 +26,7 @@ var motorCues = []cue{
 	{name: "each battery's volts", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 48, alone: true, weight: 8, when: voltsEach},
 	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 52, alone: true, weight: 7, when: nominalBattery},
 	{name: "on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 3, when: bareVolts},
+	{name: "volts lost", slot: "", kind: read.Voltage, high: 4.5, low: 0.01, alone: true, weight: 5},
 	{name: "a meter reading", slot: "", kind: read.Voltage, alone: true, weight: 4, when: not(anyVolts)},
 
 	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
@@ -130,6 +132,16 @@ func ratingOnBoat(l *line, m int) bool {
 func perBank(l *line, m int) bool {
 	i := l.at[m]
 	return (l.text(i+1) == "per" || l.text(i+1) == "a" || l.text(i+1) == "each") && (l.id(i+2) == words.Of("bank") || l.id(i+2) == words.Of("battery"))
+}
+
+// twins accepts "twin 55s", "two 80s": motors named by their rating.
+func twins(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind != read.Number || !ratings[me.Bare] || !l.saidPlural(m) || int(me.Bare)%100 == 0 || l.any(batteryWords) || l.any(chemistries) {
+		return false
+	}
+	i := l.at[m]
+	return l.text(i-1) == "twin" || l.text(i-1) == "dual" || l.id(i-1) == idPair || l.smallNumber(i-1) == 2
 }
 
 // chargerLast accepts "10 amps" where a charger was asked about.

@@ -433,7 +433,7 @@ func (l *line) smallNumber(i int) float64 {
 // theirs: "two guys 380" are 190 lb each, "3 of us at 210" are 210 each.
 func (l *line) shareWeight() {
 	f, ok := l.fact("people.each")
-	if !ok || f.Row != "people at a weight" && f.Row != "people together" || f.Value == nil {
+	if !ok || f.Row != "people at a weight" && f.Row != "people together" && f.Row != "people weigh together" || f.Value == nil {
 		return
 	}
 	count, known := l.fact("people.count")
@@ -443,7 +443,7 @@ func (l *line) shareWeight() {
 	const least, most = 45.0, 145.0 // kg: the lightest and heaviest grown person taken as such
 	share := *f.Value / *count.Value
 	at := strings.Contains(l.betweenText(count.Said, f.Said), " at ")
-	if f.Row == "people together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
+	if f.Row == "people together" || f.Row == "people weigh together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
 		scaleFact(f, 1 / *count.Value)
 		f.Row = "weight of a group, shared"
 	}

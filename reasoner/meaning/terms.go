@@ -38,6 +38,7 @@ type line struct {
 	over      string
 	negated   []bool // per term
 	setSlots  map[string]bool
+	asksMark  bool   // a question mark stands in the line
 	heard     []bool // sayings that occur, by id
 	parts     answer // whether the weights of a boat's parts are listed
 	kinds     map[read.Kind]bool
@@ -156,6 +157,7 @@ func newLine(r read.Reading, c card.Card) *line {
 	}
 	raw = cut(raw, lower, pos, len(r.Text))
 	l.join(raw, lower)
+	l.questionLabels()
 	for i := range l.terms {
 		if l.terms[i].measure >= 0 {
 			l.at[l.terms[i].measure] = i
@@ -166,6 +168,21 @@ func newLine(r read.Reading, c card.Card) *line {
 	}
 	l.findNegated()
 	return l
+}
+
+// questionLabels takes the question mark of "wind? usually 5 to 10" for a colon:
+// a lone word about a number that the speaker asks and answers.
+func (l *line) questionLabels() {
+	for i := range l.terms {
+		if l.terms[i].mark != '?' {
+			continue
+		}
+		l.asksMark = true
+		alone := i == 1 || i >= 2 && l.terms[i-2].mark != 0
+		if alone && i+1 < len(l.terms) && labels.holds(l.terms[i-1].id) {
+			l.terms[i].mark = ':'
+		}
+	}
 }
 
 var metricUnit = map[string]bool{"m": true, "cm": true, "mm": true, "kg": true, "m/s": true, "km/h": true, "kph": true, "l": true, "L": true, "degC": true, "C": true, "km": true, "N": true}

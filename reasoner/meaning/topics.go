@@ -230,10 +230,10 @@ func (l *line) anyBound() bool {
 
 // questionish tells whether the line asks anything.
 func (l *line) questionish() bool {
+	if l.asksMark {
+		return true
+	}
 	for i := range l.terms {
-		if l.terms[i].mark == '?' {
-			return true
-		}
 		if s := l.terms[i].text; s != "" && (i == 0 || l.terms[i-1].mark != 0 || l.terms[i-1].measure >= 0) && asksWords[firstWord(s)] {
 			return true
 		}

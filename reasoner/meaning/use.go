@@ -1,6 +1,8 @@
 package meaning
 
 import (
+	"strings"
+
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
@@ -8,7 +10,7 @@ import (
 
 // useCues tells how, how long and how fast the motor is used.
 var useCues = []cue{
-	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: not(countNext)},
+	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing", "drifting"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: not(countNext)},
 	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
 	{name: "will it get to a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, alone: true, weight: 4, never: of("wind", "current", "tide", "hold", "river"), when: reaches},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
@@ -44,10 +46,23 @@ var moneyCues = []cue{
 
 // countCues are counts that are neither persons nor batteries.
 var countCues = []cue{
-	{name: "number of motors", slot: "motor.count", kind: read.Number, low: 2, high: 4, after: of("motor", "trolling motor"), reachA: 0, weight: 7},
+	{name: "number of motors", slot: "motor.count", kind: read.Number, low: 2, high: 4, after: of("motor", "trolling motor", "bow mount", "transom mount"), reachA: 3, weight: 7, when: countsMotors},
 	{name: "five speeds", slot: "", kind: read.Number, after: of("speed", "speed setting", "five speed"), reachA: 0, before: of("speed setting"), reachB: 0, weight: 6, when: not(fraction)},
 	{name: "rods, dogs, years, trips", slot: "", kind: read.Number, after: of("fishing rod", "dog", "model year", "times", "horsepower", "miles", "gear", "clock", "trailer", "bimini", "fish kind"), reachA: 0, weight: 6},
 	{name: "number of an order or a slip", slot: "", kind: read.Number, before: of("zip", "model year"), reachB: 0, weight: 6},
+}
+
+// countsMotors accepts "two motors" and "two 80 lb motors".
+func countsMotors(l *line, m int) bool {
+	i := l.at[m] + 1
+	if i < len(l.terms) && l.terms[i].measure >= 0 {
+		k := l.r.Measures[l.terms[i].measure].Kind
+		if k != read.Mass && k != read.Force && k != read.Voltage {
+			return false
+		}
+		i++
+	}
+	return strings.HasSuffix(l.text(i), "s") && l.id(i) != words.None
 }
 
 func countNext(l *line, m int) bool {
@@ -334,6 +349,9 @@ func (l *line) worded() {
 		// "over 22 ft" of wire is 22 ft.
 		lo, _ := ends(quantity{nil, run.Low, run.High})
 		run.Value, run.Low, run.High = num(lo), nil, nil
+	}
+	if f, ok := l.fact("motor.thrust"); ok && f.Row == "twin 55s" && !l.setSlots["motor.count"] {
+		l.put(card.Fact{Slot: "motor.count", Value: num(2), Unit: "1", Said: f.Said, Row: f.Row})
 	}
 	for i := range l.terms {
 		t := &l.terms[i]

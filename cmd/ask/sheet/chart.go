@@ -185,8 +185,10 @@ func plot(c answer.Curve, sys unit.System) (chart, string, bool) {
 }
 
 func say(s scale, si float64) string {
-	return unit.Significant(s.of(si), 3) + " " + s.unit
+	return number(s, si) + " " + s.unit
 }
+
+func number(s scale, si float64) string { return unit.Significant(s.of(si), 3) }
 
 // step is a round distance between ticks: 1, 2 or 5 times a power of ten, so
 // that there are four to ten of them.

@@ -33,7 +33,7 @@ type page struct {
 	Units      unit.System
 	Left       []string // what was cut, and how much of it
 	Dense      bool     // set in smaller type, so that it stays on two pages
-	Alternates []entry // the other motors of the shelf
+	Alternates []entry  // the other motors of the shelf
 }
 
 // entry is a name with what stands for it.
