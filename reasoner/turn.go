@@ -1,7 +1,6 @@
 package reasoner
 
 import (
-	"errors"
 	"slices"
 	"strings"
 
@@ -71,12 +70,11 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 		f := fit.Solve(c, topics, s.sys, nil)
 		a.Figures = grounded(f, f.Figures())
 		in.Sol, in.Shown = f.Sol, figureCells(a.Figures)
-		refused, sentence := s.failures(f)
-		a.Problems = append(a.Problems, refused...)
+		a.Headline = limits(f)
 		if len(a.Figures) > 0 {
 			a.Assumed = f.Assumed(a.Figures)
 			a.Steps = f.Steps(figureCells(a.Figures)...)
-			a.Headline = strings.TrimSpace(advise.Headline(in) + " " + sentence)
+			a.Headline = strings.TrimSpace(advise.Headline(in) + " " + a.Headline)
 			a.Notice = advise.Notice
 		}
 		if q := f.Ask(); q != nil && (len(a.Figures) > 0 || !slices.ContainsFunc(topics, isWorded)) {
@@ -169,25 +167,16 @@ func figureCells(figures []answer.Figure) []sheet.ID {
 	return ids
 }
 
-// failures turns what the core refused into words: a problem where the refused
-// value is one that was said, otherwise a sentence for the headline, since a
-// need that no motor meets is a result and no fault of the question.
-func (s *Session) failures(f *fit.Fit) (problems []answer.Problem, sentence string) {
-	seen := map[string]bool{}
+// limits puts into a sentence what the core could not compute: a need that no
+// motor meets, a value beyond a formula's range. That is a result and no fault
+// of the question; what cannot be true at all is refused by package meaning.
+func limits(f *fit.Fit) string {
 	for _, w := range f.Wanted {
-		err := f.Sol.Err(w.ID)
-		if err == nil || seen[err.Error()] || f.Sol.Has(w.ID) || !(w.Asked || w.Decides) {
-			continue
-		}
-		seen[err.Error()] = true
-		var out *sheet.RangeError
-		if errors.As(err, &out) && f.SaidCell(out.Cell) {
-			problems = append(problems, answer.Problem{Kind: "out-of-range", Text: upper(err.Error()) + ".", Slot: fit.Public(out.Cell)})
-		} else if sentence == "" {
-			sentence = upper(err.Error()) + "."
+		if err := f.Sol.Err(w.ID); err != nil && !f.Sol.Has(w.ID) && (w.Asked || w.Decides) {
+			return upper(err.Error()) + "."
 		}
 	}
-	return problems, sentence
+	return ""
 }
 
 func upper(s string) string {

@@ -247,8 +247,15 @@ func rating(name string, gives, pull, way ID) Row {
 
 func ratedFor(v View, pull, way, blame ID) (float64, error) {
 	r, err := prop.Rating(v.Force(pull)*unit.Force(v.Of(ThrustReserve)), v.Speed(way), v.Speed(ThrustFree))
+	if err == nil && r > beyond {
+		return 0, &RangeError{Cell: blame, Value: v.Of(blame), Text: "takes several times the thrust of the largest electric motor: nothing of this kind holds against it"}
+	}
 	return r.Newtons(), tooFast(err, blame, v)
 }
+
+// beyond is where a rating stops being a number to act on: close to the speed at
+// which a motor runs out of thrust the formula grows without bound.
+var beyond = 2 * typical.MostRating
 
 // tooFast names the cell that asks for more speed than a motor has.
 func tooFast(err error, cell ID, v View) error {
@@ -264,14 +271,17 @@ func tooFast(err error, cell ID, v View) error {
 // that no motor stems must not leave the weight alone to decide.
 func need(name string, weight ID, called string) Row {
 	return Row{Name: name, Gives: ThrustNeed,
-		Needs: []ID{weight}, May: []ID{ThrustBalance, CurrentSpeed, ThrustTroll},
+		Needs: []ID{weight}, May: []ID{ThrustBalance, CurrentSpeed, ThrustTroll}, Said: []ID{WindSpeed},
 		Formula: fmt.Sprintf("the larger of {%s} and {thrust.balance}", weight),
 		Source:  "the larger of the two routes", Basis: Practice,
 		Compute: func(v View) (float64, error) {
 			w, f := v.Of(weight), v.Of(ThrustBalance)
-			if !v.Has(ThrustBalance) && v.Of(CurrentSpeed) > 0 {
-				return 0, &RangeError{Cell: CurrentSpeed, Value: v.Of(CurrentSpeed),
-					Text: "no thrust of this kind of motor holds against it: stay out of it, or use the main engine"}
+			for _, water := range []ID{CurrentSpeed, WindSpeed} {
+				// The route by forces failed: the weight alone must not decide.
+				if !v.Has(ThrustBalance) && v.Said(water) && v.Of(water) > 0 {
+					return 0, &RangeError{Cell: water, Value: v.Of(water),
+						Text: "no motor of this kind holds against it: stay out of it, or use the main engine"}
+				}
 			}
 			if v.Noting() {
 				switch {

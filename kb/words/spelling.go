@@ -1,16 +1,18 @@
 package words
 
+import (
+	"strings"
+	"sync"
+)
+
 // A misspelt word is corrected only when it is close to a word of the trade
 // that is itself no ordinary English word, is no ordinary English word either,
 // and is close to one such word alone. One slip is allowed from five letters,
 // two from eight; the first letter must be right.
 
-// correctable is the words a slip may be corrected to.
-var correctable = map[byte][]string{}
-
-// targets names the words of the trade that are not ordinary words; a slip of
-// "shaft" must not turn "shift" into it, so ordinary words near them are in
-// common.
+// targets names the words that a slip may be corrected to: words of the trade
+// that are not ordinary words; a slip of "shaft" must not turn "shift" into it,
+// so ordinary words near them are in common.
 var targets = []string{
 	"aluminum", "aluminium", "fiberglass", "fibreglass", "polyethylene", "lithium", "flooded",
 	"pontoon", "tritoon", "canoe", "kayak", "inflatable", "sailboat", "battery", "batteries", "charger",
@@ -23,15 +25,9 @@ var targets = []string{
 	"aboard", "budget", "dollars", "knots", "windy", "gusts",
 }
 
-func buildSpelling() {
-	for _, w := range targets {
-		correctable[w[0]] = append(correctable[w[0]], w)
-	}
-}
-
 // Correct returns the word of the trade that a misspelt one was meant for.
 func Correct(w string) (string, bool) {
-	if len(w) < 5 || len(w) > 16 || Common(w) {
+	if len(w) < 5 || len(w) > 16 {
 		return "", false
 	}
 	for i := 0; i < len(w); i++ {
@@ -44,7 +40,10 @@ func Correct(w string) (string, bool) {
 		allowed = 2
 	}
 	best, found, twice := allowed+1, "", false
-	for _, t := range correctable[w[0]] {
+	for _, t := range targets {
+		if t[0] != w[0] {
+			continue
+		}
 		d := distance(w, t, allowed)
 		switch {
 		case d == 0:
@@ -55,7 +54,7 @@ func Correct(w string) (string, bool) {
 			twice = true
 		}
 	}
-	if found == "" || twice && best > 1 {
+	if found == "" || twice && best > 1 || Common(w) {
 		return "", false
 	}
 	return found, true
@@ -97,9 +96,12 @@ func distance(a, b string, limit int) int {
 
 // Common tells whether a word is an ordinary English word that is never
 // corrected.
-func Common(w string) bool { return common[w] || common[singular(w)] }
+func Common(w string) bool { return common()[w] || common()[singular(w)] }
 
-var common = setOf(`
+// common is made when a word comes close to one of the trade.
+var common = sync.OnceValue(func() map[string]bool { return setOf(commonText) })
+
+const commonText = `
 able about above accept access across action actual adult after again against agree ahead allow almost alone along
 already also although always among amount anchovy angle animal another answer anybody anyone anything anyway apart
 apple april around arrive aside asked asking august average avoid award aware
@@ -176,11 +178,12 @@ weighed weighing propelled hundreds thousands remotely positional positive oppos
 gusting gauging insulated insulate throttled throttling capacities trawling crawling strolling rolling sonic paralleled
 trust trusts thrusts trolled trolley trolleys causing crusts shirts shafts electrics elective election directing
 sonars serious serves variables variably circuits circus
-`)
+`
 
 func setOf(text string) map[string]bool {
-	out := map[string]bool{}
-	for _, w := range Split(text) {
+	words := strings.Fields(text)
+	out := make(map[string]bool, len(words))
+	for _, w := range words {
 		out[w] = true
 	}
 	return out

@@ -13,7 +13,11 @@
 // as Split does it.
 package words
 
-import "strings"
+import (
+	"slices"
+	"strings"
+	"sync"
+)
 
 // Kind is the part of the trade that a word belongs to.
 type Kind string
@@ -47,58 +51,89 @@ type ID int
 // None stands for a word that is in no entry.
 const None ID = -1
 
-type form struct {
-	rest []string // the words after the first
-	id   ID
-}
-
+// table is the two halves of the vocabulary, and byName where an entry stands.
 var (
-	table   []Entry
-	byName  = map[string]ID{}
-	byFirst = map[string][]form{} // longest first
-	single  = map[string]ID{}     // forms of one word, for speed
+	table  = slices.Concat(trade, talk)
+	byName = func() map[string]ID {
+		m := make(map[string]ID, len(table))
+		for i, e := range table {
+			m[e.Word] = ID(i)
+		}
+		return m
+	}()
 )
 
-func init() {
-	for _, part := range [][]Entry{trade, talk} {
-		table = append(table, part...)
-	}
+// form is one way of saying an entry: its first word, and the words after it
+// parted by single spaces.
+type form struct {
+	first, rest string
+	words       int // of the whole form
+	id          ID
+	next        int32 // the form of this bucket that was added before, counted from 1
+}
+
+// lookup finds forms by their first word. It is made when a text is first
+// looked at. A plain table of buckets in place of a map of slices makes it in a
+// tenth of the time, which every start would pay.
+type lookup struct {
+	forms   []form
+	buckets [4096]int32 // the form added last, counted from 1; 0 for none
+}
+
+var forms = sync.OnceValue(func() *lookup {
+	t := &lookup{forms: make([]form, 0, 4096)}
 	for i, e := range table {
-		byName[e.Word] = ID(i)
-		for _, f := range append([]string{e.Word}, e.Forms...) {
-			ws := Split(f)
-			add(ws, ID(i))
-			for _, short := range shortened[ws[0]] {
-				add(append(Split(short), ws[1:]...), ID(i))
-			}
+		t.add(e.Word, ID(i))
+		for _, f := range e.Forms {
+			t.add(f, ID(i))
 		}
 	}
-	buildSpelling()
-}
+	return t
+})
 
 // shortened is how the first word of a phrase is often written.
 var shortened = map[string][]string{"with": {"w"}, "without": {"w/o", "wo", "w/out"}, "everybody": {"everyone"}}
 
-// add enters one form, keeping the longer ones of a first word in front.
-func add(ws []string, id ID) {
-	if len(ws) == 0 {
+// add enters one form, and the same with its first word shortened.
+func (t *lookup) add(text string, id ID) {
+	text = joined(text)
+	first, rest, _ := strings.Cut(text, " ")
+	t.enter(text, id)
+	for _, short := range shortened[first] {
+		t.enter(strings.TrimSuffix(joined(short)+" "+rest, " "), id)
+	}
+}
+
+func (t *lookup) enter(text string, id ID) {
+	if text == "" {
 		return
 	}
-	if len(ws) == 1 {
-		if _, have := single[ws[0]]; !have {
-			single[ws[0]] = id
+	first, rest, _ := strings.Cut(text, " ")
+	b := bucket(first)
+	t.forms = append(t.forms, form{first, rest, 1 + strings.Count(text, " "), id, t.buckets[b]})
+	t.buckets[b] = int32(len(t.forms))
+}
+
+// bucket is the hash FNV-1a, cut to the number of buckets.
+func bucket(word string) int {
+	h := uint32(2166136261)
+	for i := 0; i < len(word); i++ {
+		h = (h ^ uint32(word[i])) * 16777619
+	}
+	return int(h % uint32(len(lookup{}.buckets)))
+}
+
+// joined is a form as Split cuts it, its words parted by single spaces. Most are
+// written so.
+func joined(text string) string {
+	for i := 0; i < len(text); i++ {
+		c := text[i]
+		if c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == ' ' && i > 0 && i < len(text)-1 && text[i-1] != ' ' {
+			continue
 		}
-		return
+		return strings.Join(Split(text), " ")
 	}
-	fs := byFirst[ws[0]]
-	at := 0
-	for at < len(fs) && len(fs[at].rest) >= len(ws)-1 {
-		at++
-	}
-	fs = append(fs, form{})
-	copy(fs[at+1:], fs[at:])
-	fs[at] = form{rest: ws[1:], id: id}
-	byFirst[ws[0]] = fs
+	return text
 }
 
 // Of returns the entry of that plain name; None when there is none.
@@ -146,21 +181,25 @@ func Match(ws []string) (ID, int) {
 	return None, 0
 }
 
+// match finds the longest form; of two alike the one that was added first.
 func match(first string, ws []string) (ID, int) {
-	for _, f := range byFirst[first] {
-		if len(f.rest) < len(ws) && startsWith(ws[1:], f.rest) {
-			return f.id, len(f.rest) + 1
+	t := forms()
+	id, n := None, 0
+	for i := t.buckets[bucket(first)]; i > 0; i = t.forms[i-1].next {
+		f := &t.forms[i-1]
+		if f.words >= n && f.words <= len(ws) && f.first == first && startsWith(ws[1:], f.rest) {
+			id, n = f.id, f.words
 		}
 	}
-	if id, ok := single[first]; ok {
-		return id, 1
-	}
-	return None, 0
+	return id, n
 }
 
-func startsWith(ws, rest []string) bool {
-	for i, r := range rest {
-		if ws[i] != r && (i != len(rest)-1 || singular(ws[i]) != r) {
+// startsWith compares words with the rest of a form; the last may be a plural.
+func startsWith(ws []string, rest string) bool {
+	for i := 0; rest != ""; i++ {
+		var r string
+		r, rest, _ = strings.Cut(rest, " ")
+		if ws[i] != r && (rest != "" || singular(ws[i]) != r) {
 			return false
 		}
 	}

@@ -56,7 +56,7 @@ func TestCorrect(t *testing.T) {
 // No ordinary word on the list may itself be one that slips are corrected to.
 func TestTargetsAreNotCommon(t *testing.T) {
 	for _, w := range targets {
-		if common[w] {
+		if common()[w] {
 			t.Errorf("%q is both a target and an ordinary word", w)
 		}
 	}

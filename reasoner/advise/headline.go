@@ -25,6 +25,8 @@ var tightBy = unit.Inches(1.5)
 var verdictRows = []verdictRow{
 	{"is the thrust enough", []string{"fit", "thrust"}, "motor.thrust", []sheet.ID{sheet.MotorThrust, sheet.ThrustNeed}, thrustVerdict},
 	{"is the shaft long enough", []string{"shaft"}, "motor.shaft", []sheet.ID{sheet.MotorShaft, sheet.ShaftNeed}, shaftVerdict},
+	{"does it hold in that stream", []string{"hold"}, "current.speed", []sheet.ID{sheet.CurrentSpeed, sheet.HoldCurrent}, holdVerdict(sheet.CurrentSpeed, sheet.HoldCurrent, "a stream")},
+	{"does it hold in that wind", []string{"hold"}, "wind.speed", []sheet.ID{sheet.WindSpeed, sheet.HoldWind}, holdVerdict(sheet.WindSpeed, sheet.HoldWind, "a wind")},
 	{"how long on that charger", []string{"charger"}, "charger.current", []sheet.ID{sheet.ChargerSaid, sheet.ChargeTime}, func(in In) string {
 		return in.fill("About {charge.time} with {charger.current-said} for each battery.")
 	}},
@@ -55,6 +57,22 @@ func shaftVerdict(in In) string {
 		return in.fill("{motor.shaft} is tight: the need with its allowances is {shaft.need}. It will do in calm water.")
 	}
 	return in.fill("{motor.shaft} is too short: the need is {shaft.need}, so take {shaft.class}.")
+}
+
+// holdVerdict holds the wind or stream that was said against what full throttle
+// holds.
+func holdVerdict(said, holds sheet.ID, what string) func(In) string {
+	return func(in In) string {
+		it := "{" + said.String() + "}"
+		most := "full throttle holds in " + what + " of about {" + holds.String() + "}"
+		switch ratio := in.Sol.Value(said) / max(in.Sol.Value(holds), 1e-9); {
+		case ratio > 1:
+			return in.fill("No: " + it + " is more than it holds; " + most + ".")
+		case ratio > 0.8:
+			return in.fill("Only just: " + it + "; " + most + ".")
+		}
+		return in.fill("Yes, in " + it + ": " + most + ".")
+	}
 }
 
 func gaugeVerdict(in In) string {

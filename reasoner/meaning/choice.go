@@ -380,7 +380,7 @@ func (l *line) choiceOver(a, b int) string {
 		return "motor.voltage"
 	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.anyOf("thrust", "motor", "trolling motor", "enough", "bigger") || bothTens(x, y)):
 		return "motor.thrust"
-	case x.Kind == read.Charge && y.Kind == read.Charge:
+	case x.Kind == read.Charge && y.Kind == read.Charge, y.Kind == read.Charge && x.Kind == read.Number && x.Bare >= 30 && x.Bare <= 300 && int(x.Bare)%5 == 0:
 		return "battery.capacity"
 	case x.Kind == read.Group && y.Kind == read.Group || x.Kind == read.Group && y.Kind == read.Number || y.Kind == read.Group && x.Kind == read.Number:
 		return "battery.group"

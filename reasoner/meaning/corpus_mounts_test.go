@@ -32,4 +32,9 @@ var mountsCorpus = []phrasing{
 	{"30\" shaft, 12\" transom, jon", "motor.shaft 30 in; mount.height 12 in; mount.place transom; boat.hull jon"},
 	{"my motor is a 24v 80 lb with a 60 inch shaft and the bow is 22 inches off the water", "motor.shaft 60 in; mount.height 22 in; motor.thrust 80 lbf; motor.voltage 24 V; mount.place bow"},
 	{"is an 80 with a 48 shaft ok for a 20 foot bass boat with 2,500 loaded", "motor.shaft 48 in; load.total 2500 lb; boat.length 20 ft; motor.thrust 80 lbf; boat.hull bass"},
+	{"folding arm bow mount with cable steer and a 48 inch shaft", "motor.shaft 48 in; mount.kind folding-arm; mount.place bow; motor.control foot-cable"},
+	{"hand tiller transom motor 36 inch shaft 12v 55", "motor.shaft 36 in; motor.thrust 55 lbf; motor.voltage 12 V; motor.control tiller; mount.place transom"},
+	{"do i want a 45 or a 50 inch shaft with 20 in deck height", "mount.height 20 in"},
+	{"would a longer shaft help, mine is 42, bow 24 above water", "mount.height 24 in; motor.shaft 42 in; mount.place bow"},
+	{"can i shorten a 60 inch shaft", "motor.shaft 60 in"},
 }

@@ -40,4 +40,13 @@ var wiringCorpus = []phrasing{
 	{"80lb@24v, 52A, 20ft, 6ga", "wire.gauge 6 AWG; motor.thrust 80 lbf; motor.voltage 24 V; motor.current 52 A; wire.run 20 ft"},
 	{"10 amp per bank, two 100ah lithiums, how long from dead", "charger.current 10 A; battery.capacity 100 Ah; battery.count 2; battery.chemistry lithium"},
 	{"4 hours between the morning and evening trips, 50 ah lithium, charger size?", "battery.capacity 50 Ah; charge.hours 4 h; battery.chemistry lithium"},
+	{"105 degree wire through the engine box 50 amps", "wire.insulation 105 degC; motor.current 50 A; wire.place engine-space"},
+	{"the motor pulls 46 amps at full, plug to batteries 19 ft", "wire.run 19 ft; motor.current 46 A; use.throttle 1"},
+	{"80 amps peak on a 36 v 2 gauge 26 ft", "wire.gauge 2 AWG; motor.voltage 36 V; motor.current 80 A; wire.run 26 ft"},
+	{"drop no more than 0.5 volts over 20 ft at 50 amps", "motor.current 50 A; wire.run 20 ft"},
+	{"max 10 percent voltage drop, 6 ga, 12 v, 40 amps", "wire.gauge 6 AWG; wire.drop ..0.1; motor.voltage 12 V; motor.current 40 A"},
+	{"charger makes 5 amps, two group 24s, how long", "battery.group 24; charger.current 5 A; battery.count 2"},
+	{"3 bank 10 amp charger with 36v agm", "charger.current 10 A; motor.voltage 36 V; battery.chemistry agm"},
+	{"how long to fill a 100 ah at 20 amps", "battery.capacity 100 Ah; charger.current 20 A"},
+	{"does the bow mount need a 6 gauge or will 8 do, 18 ft, 50 amps", "motor.current 50 A; wire.run 18 ft; mount.place bow"},
 }

@@ -324,6 +324,9 @@ func (l *line) take(m int, c *cue) {
 	if c.slot == "motor.thrust" && c.kind == read.Mass {
 		v = thrustOf(v)
 	}
+	if v.value == nil && v.high == nil && l.negated[l.at[m]] {
+		v.low, v.high = nil, v.low // "I don't want to spend over 500"
+	}
 	if c.slot == "battery.reserve" {
 		v = inSeconds(v, me.Kind)
 	}

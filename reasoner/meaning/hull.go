@@ -37,7 +37,7 @@ var lengthCues = []cue{
 	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
 	{name: "inches beside a shaft or deck", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 3, need: mountings.with(of("waterline")), never: of("drop", "jumper"), when: inches},
 
-	{name: "shaft so long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("shaft"), reachA: 0, before: of("shaft"), reachB: 2, weight: 9, never: of("waterline", "high")},
+	{name: "shaft so long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("shaft"), reachA: 0, before: of("shaft"), reachB: 1, weight: 9, never: of("waterline", "high")},
 	{name: "too short, too long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("too short", "too long", "long enough"), reachA: 2, weight: 8, never: of("waterline", "wire"), when: shaftNotWire},
 	{name: "too short a figure", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, before: of("too short", "too long"), reachB: 1, weight: 4, when: shaftNotWire},
 	{name: "a stocked length enough for a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, after: of("enough", "long enough", "motor"), reachA: 1, weight: 7, when: shaftLength, need: mountings.with(of("waterline", "shaft"))},

@@ -27,7 +27,7 @@ var motorCues = []cue{
 	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 52, alone: true, weight: 7, when: nominalBattery},
 	{name: "on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 3, when: bareVolts},
 	{name: "volts lost", slot: "", kind: read.Voltage, high: 4.5, low: 0.01, alone: true, weight: 5},
-	{name: "a meter reading", slot: "", kind: read.Voltage, alone: true, weight: 4, when: not(anyVolts)},
+	{name: "a meter reading", slot: "", kind: read.Voltage, alone: true, weight: 4, when: meterReading},
 
 	{name: "breaker, amps", slot: "", kind: read.Current, bare: "A", after: of("breaker"), reachA: 0, before: of("breaker"), reachB: 1, weight: 8, when: breakerRating},
 	{name: "charger's amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
@@ -85,7 +85,10 @@ func bareRating(l *line, m int) bool {
 	switch l.text(i - 1) {
 	case "a", "an", "my", "the", "his", "this", "that":
 	default:
-		return false
+		// "how quick can it go with 55"
+		if l.id(i-1) != idWith || !l.endsAt(i) || !l.anyOf("speed", "hold", "thrust", "top speed", "doing", "enough") {
+			return false
+		}
 	}
 	if me.End < len(l.r.Text) && l.r.Text[me.End] == 's' || me.Said[len(me.Said)-1] == 's' && me.Kind == read.Number {
 		return false // "the 90s"
@@ -122,10 +125,8 @@ func ratingOnBoat(l *line, m int) bool {
 	if !thrustSize(l, m) {
 		return false
 	}
-	if l.anyOf("top speed", "speed", "hold", "thrust", "enough") {
-		return true
-	}
-	return false
+	i := l.at[m]
+	return l.anyOf("top speed", "speed", "hold", "thrust", "enough", "position hold", "anchor", "slow") || l.id(i-1) == idWith && l.text(i+1) == "on"
 }
 
 // perBank accepts "10 amp per bank".
@@ -177,6 +178,9 @@ func nominalBattery(l *line, m int) bool {
 }
 
 func anyVolts(l *line, m int) bool { return nominalVolts(l, m) || nominalBattery(l, m) }
+
+// meterReading accepts volts that no battery or motor is sold by.
+func meterReading(l *line, m int) bool { return l.r.Measures[m].Value != nil && !anyVolts(l, m) }
 
 // voltsEach accepts volts that are a battery's own: more than one battery is
 // counted before them, or "each" stands behind.

@@ -112,6 +112,7 @@ var topicRows = []topicRow{
 	{name: "charger asked", topic: Charger, any: of("charger"), when: func(l *line) bool { return !l.faulty() }},
 	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: askingWords},
 	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last me", "will it last", "will they last", "how far", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "last the day", "make it all day", "get me through", "how long before", "how long till", "how long with", "how long w", "hours out of", "time at", "how much time"}, when: longTime},
+	{name: "draw asked", topic: Runtime, texts: []string{"how many amps", "amp draw", "amps at", "amps does", "what does it draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") }},
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
 	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "how much battery", "what capacity", "how many amp"}},
@@ -178,7 +179,7 @@ func holdAsked(l *line) bool {
 	if l.setSlots["want.position-hold"] {
 		return false
 	}
-	return l.questionish()
+	return l.questionish() || l.setSlots["wind.speed"] || l.setSlots["current.speed"]
 }
 
 func capacityAsked(l *line) bool { return l.setSlots["load.plate"] || l.saysText("plate") }

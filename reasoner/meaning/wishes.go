@@ -199,7 +199,7 @@ func (l *line) findNegated() {
 		}
 		for k := i + 1; k < len(l.terms) && k < i+24 && room > 0; k++ {
 			t := &l.terms[k]
-			if t.mark == '.' || t.mark == '?' || t.mark == ',' && !l.listGoesOn(k) || t.text == "but" || t.id == idMust || t.id == idWith {
+			if t.mark == '.' || t.mark == '?' || t.mark == ',' && !l.listGoesOn(k) || t.text == "but" || t.id == idMust && k > i+1 || t.id == idWith {
 				break
 			}
 			l.negated[k] = true

@@ -36,11 +36,8 @@ type figure struct {
 	Cites                           []int
 }
 
-// mostHow bounds the working of one figure on paper, in characters; :why shows
-// it whole.
-const mostHow = 105
-
-func grouped(figures []answer.Figure) []group {
+// grouped gathers the figures; how bounds the working of each, in characters.
+func grouped(figures []answer.Figure, how int) []group {
 	var out []group
 	taken := map[string]bool{}
 	for _, r := range groupRows {
@@ -51,8 +48,8 @@ func grouped(figures []answer.Figure) []group {
 					continue
 				}
 				taken[f.ID] = true
-				g.Figures = append(g.Figures, figure{Label: cut(f.Label, 40), Value: cut(f.Display, 24), Band: cut(f.Band, 30),
-					How: cut(f.How, mostHow), Source: cut(f.Source, 120), Cites: f.Cites})
+				g.Figures = append(g.Figures, figure{Label: cut(f.Label, 30), Value: cut(f.Display, 16), Band: cut(f.Band, 22),
+					How: cut(f.How, how), Source: cut(f.Source, 120), Cites: f.Cites})
 			}
 		}
 		if len(g.Figures) > 0 {

@@ -59,87 +59,83 @@ type picture struct {
 	Drawing any
 }
 
-// How many of each fit on two pages beside the rest.
-const (
-	mostBoat     = 24
-	mostAssumed  = 18
-	mostMeasures = 7
-	mostParts    = 14
-	mostCautions = 6
-	mostSources  = 12
-	mostChoices  = 7
-	mostFigures  = 40
+// room is how many entries of each kind a sheet has, and how many characters
+// each may take, so that it stays on two pages whatever the Answer holds.
+type room struct {
+	boat, assumed, measures, parts, cautions, problems, sources, choices, figures, offers int
+	name, value, said, why, how, caution, measure, lead                                   int
+}
+
+// Two settings were found by printing: a usual sheet in a type that reads well,
+// and one that is fuller than that in smaller type and with shorter texts.
+var (
+	usual = room{boat: 16, assumed: 18, measures: 7, parts: 14, cautions: 6, problems: 3, sources: 12, choices: 7, figures: 34, offers: 2,
+		name: 34, value: 40, said: 40, why: 90, how: 105, caution: 200, measure: 140, lead: 400}
+	full = room{boat: 18, assumed: 12, measures: 6, parts: 12, cautions: 5, problems: 2, sources: 12, choices: 7, figures: 33, offers: 2,
+		name: 30, value: 26, said: 26, why: 42, how: 48, caution: 150, measure: 110, lead: 240}
 )
 
+// mostLines is the weight up to which a sheet has the usual room.
+const mostLines = 92
+
+// weight counts what takes room on paper, in lines of about equal height.
+func weight(a answer.Answer) int {
+	return len(a.Understood) + 2*len(a.Choices) + len(a.Parts) + 2*len(a.Problems) + 2*len(a.Cautions) + len(a.Measures) +
+		len(a.Assumed)/3 + len(a.Passages)/2 + len(a.Offers) + len(a.Figures)
+}
+
 func layOut(a answer.Answer, opts Options) page {
-	p := page{Lead: tidy(a.Headline), Notice: tidy(a.Notice), Shelf: cut(a.Shelf, 80), Curves: a.Curves, Units: opts.Units}
-	for _, u := range a.Understood {
+	r := usual
+	dense := weight(a) > mostLines
+	if dense {
+		r = full
+	}
+	p := page{Lead: cut(a.Headline, r.lead), Notice: tidy(a.Notice), Shelf: cut(a.Shelf, 60), Curves: a.Curves, Units: opts.Units, Dense: dense}
+	for _, u := range limit(&p, a.Understood, r.boat, "facts") {
 		value := u.Display
 		if value == "" {
 			value = u.Text
 		}
-		p.Boat = append(p.Boat, entry{Name: label(u.Label, u.Slot), Value: cut(value, 40), Note: cut(u.Said, 60)})
+		p.Boat = append(p.Boat, entry{Name: label(u.Label, u.Slot, r.name), Value: cut(value, r.value), Note: cut(u.Said, r.said)})
 	}
-	figures := a.Figures
-	p.Groups = grouped(limit(&p, figures, mostFigures, "figures"))
-	for _, c := range a.Choices {
-		p.Choices = append(p.Choices, entry{Name: label("", c.ID), Value: cut(c.Pick, 60), Note: cut(c.Why, 110)})
+	p.Groups = grouped(limit(&p, a.Figures, r.figures, "figures"), r.how)
+	for _, c := range limit(&p, a.Choices, r.choices, "choices") {
+		p.Choices = append(p.Choices, entry{Name: label("", c.ID, r.name), Value: cut(c.Pick, r.value), Note: cut(c.Why, r.why)})
 	}
 	measured := map[string]bool{}
-	for _, m := range a.Measures {
+	for _, m := range limit(&p, a.Measures, r.measures, "measures") {
 		measured[m.Slot] = true
+		p.Measures = append(p.Measures, entry{Name: label(m.Label, m.Slot, r.name), Value: cut(m.Taken, r.value), Note: cut(m.How, r.measure)})
 	}
+	var rest []answer.Assumed
 	for _, x := range a.Assumed {
-		if measured[x.Slot] {
-			continue // its value stands with how to measure it
+		if !measured[x.Slot] { // otherwise its value stands with how to measure it
+			rest = append(rest, x)
 		}
-		p.Assumed = append(p.Assumed, entry{Name: label(x.Label, x.Slot), Value: cut(x.Display, 40), Note: cut(x.Why, 80)})
 	}
-	for _, m := range a.Measures {
-		p.Measures = append(p.Measures, entry{Name: label(m.Label, m.Slot), Value: cut(m.Taken, 40), Note: cut(m.How, 160)})
+	for _, x := range limit(&p, rest, r.assumed, "assumptions") {
+		p.Assumed = append(p.Assumed, entry{Name: label(x.Label, x.Slot, 44), Value: cut(x.Display, r.value), Note: cut(x.Why, r.why)})
 	}
-	for _, c := range a.Cautions {
-		p.Cautions = append(p.Cautions, cut(c.Text, 240))
+	for _, c := range limit(&p, a.Cautions, r.cautions, "cautions") {
+		p.Cautions = append(p.Cautions, cut(c.Text, r.caution))
 	}
-	for _, x := range a.Problems {
-		p.Problems = append(p.Problems, cut(x.Text, 200))
+	for _, x := range limit(&p, a.Problems, r.problems, "remarks") {
+		p.Problems = append(p.Problems, cut(x.Text, r.caution))
 	}
-	for _, s := range a.Passages {
+	for _, s := range limit(&p, a.Passages, r.sources, "sources") {
 		title := s.Title
 		if title == "" {
 			title = s.Note
 		}
-		p.Sources = append(p.Sources, source{s.N, cut(title, 70), cut(strings.TrimSuffix(s.Source, "."), 120)})
+		p.Sources = append(p.Sources, source{s.N, cut(title, r.why), cut(strings.TrimSuffix(s.Source, "."), r.why)})
 	}
-	p.price(a)
-	p.Boat = limit(&p, p.Boat, mostBoat, "facts")
-	p.Choices = limit(&p, p.Choices, mostChoices, "choices")
-	p.Assumed = limit(&p, p.Assumed, mostAssumed, "assumptions")
-	p.Measures = limit(&p, p.Measures, mostMeasures, "measures")
-	p.Parts = limit(&p, p.Parts, mostParts, "parts")
-	p.Cautions = limit(&p, p.Cautions, mostCautions, "cautions")
-	p.Problems = limit(&p, p.Problems, mostCautions, "remarks")
-	p.Sources = limit(&p, p.Sources, mostSources, "sources")
+	p.price(a, r)
 	for _, draw := range []func(answer.Answer, Options) (picture, bool){drawSide, drawWind, drawWiring, drawHours} {
 		if pic, ok := draw(a, opts); ok {
 			p.Pictures = append(p.Pictures, pic)
 		}
 	}
-	p.Dense = p.weight() > mostLines
 	return p
-}
-
-// mostLines is the weight up to which a sheet fits two pages in the larger type;
-// it was found by printing.
-const mostLines = 78
-
-// weight counts what takes room on paper, in lines of about equal height.
-func (p page) weight() int {
-	n := len(p.Boat) + 2*len(p.Choices) + len(p.Parts) + len(p.Problems) + 2*len(p.Cautions) + 2*len(p.Measures) + len(p.Assumed)/3 + len(p.Sources)/2 + len(p.Alternates)
-	for _, g := range p.Groups {
-		n += len(g.Figures)
-	}
-	return n
 }
 
 // limit keeps the first of a list and notes how many were cut.
@@ -152,20 +148,20 @@ func limit[T any](p *page, list []T, most int, what string) []T {
 }
 
 // label is how a slot is called: its label, or its id in words.
-func label(words, id string) string {
+func label(words, id string, most int) string {
 	if words == "" {
 		words = strings.NewReplacer(".", " ", "-", " ").Replace(id)
 		if words != "" {
 			words = strings.ToUpper(words[:1]) + words[1:]
 		}
 	}
-	return cut(words, 48)
+	return cut(words, most)
 }
 
 // price lists the rig with its prices, and the motors that were second best.
-func (p *page) price(a answer.Answer) {
+func (p *page) price(a answer.Answer, r room) {
 	missing := 0
-	for _, x := range a.Parts {
+	for _, x := range limit(p, a.Parts, r.parts, "parts") {
 		row := part{What: cut(x.What, 20), Item: cut(x.Item, 60), Count: strconv.Itoa(x.Count)}
 		if x.Price != nil {
 			row.Each = dollars(*x.Price)
@@ -186,13 +182,14 @@ func (p *page) price(a answer.Answer) {
 				p.TotalNote = "without what is not on the shelf"
 			}
 		case f.ID == "cost.yearly":
-			p.Yearly, p.YearlyHow = dollars(math.Round(f.Value)), cut(f.How, 160)
+			p.Yearly, p.YearlyHow = dollars(math.Round(f.Value)), cut(f.How, 110)
 		}
 	}
-	for i, o := range a.Offers {
-		if i == 0 && o.Fits {
-			continue
-		}
+	others := a.Offers
+	if len(others) > 0 && others[0].Fits {
+		others = others[1:]
+	}
+	for _, o := range limit(p, others, r.offers, "motors") {
 		value := dollars(o.Price)
 		if o.Fits && o.Total > 0 {
 			value += ", with its rig " + dollars(o.Total)
@@ -201,7 +198,7 @@ func (p *page) price(a answer.Answer) {
 		if !o.Fits {
 			note = "does not fit: " + note
 		}
-		p.Alternates = append(p.Alternates, entry{Name: cut(o.Name+" ("+o.SKU+")", 60), Value: value, Note: cut(note, 90)})
+		p.Alternates = append(p.Alternates, entry{Name: cut(o.Name, 40) + " (" + cut(o.SKU, 16) + ")", Value: value, Note: cut(note, r.why)})
 	}
 }
 
