@@ -102,9 +102,6 @@ func (s *search) group(words []word) (group, kb.Correction) {
 		}
 	}
 	if len(said.terms) > 0 {
-		// What is left of a phrase without its stop words says less: "turn" is
-		// not "won't turn on".
-		said.weight = float64(len(said.terms)) / float64(len(words))
 		g.ways = append(g.ways, said)
 	}
 	if single {

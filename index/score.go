@@ -162,9 +162,8 @@ func (d *desk) scoreGroup(g group, w weights, among []int) {
 			if d.group[doc] == 0 {
 				d.inGroup = append(d.inGroup, doc)
 			}
-			part := d.matched[doc] / float64(len(way.terms))
-			d.group[doc] = max(d.group[doc], way.weight*part*d.way[doc])
-			d.part[doc] = max(d.part[doc], way.weight*part)
+			d.group[doc] = max(d.group[doc], way.weight*d.way[doc])
+			d.part[doc] = max(d.part[doc], way.weight*d.matched[doc]/float64(len(way.terms)))
 			d.way[doc], d.matched[doc] = 0, 0
 		}
 		d.inWay = d.inWay[:0]

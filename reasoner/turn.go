@@ -109,8 +109,8 @@ func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, top
 	old := fit.Solve(before.card, topics, s.sys, nil)
 	a.Changed = fit.Changes(old, s.now.fit)
 	fit.Moved(a.Figures, old)
-	if a.FollowUp && !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return f.Moved }) {
-		a.Reply = "That moves none of the figures."
+	if a.FollowUp && !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return f.Moved && (f.Asked || f.Decides) }) {
+		a.Reply = "That moves none of the figures that decide."
 	}
 	was := in
 	was.Card, was.Sol, was.Shown, was.Words = before.card, old.Sol, nil, nil

@@ -73,7 +73,7 @@ func (l *line) understand() {
 // list of what was understood.
 func Inner(slot string) bool {
 	switch slot {
-	case "load.said", "load.added", "people.added", "wind.gust", "water.swim", "water.rules",
+	case "load.batteries", "load.said", "load.added", "people.added", "wind.gust", "water.swim", "water.rules",
 		"battery.use", "boat.speed-measured", "use.distance":
 		return true
 	}

@@ -350,6 +350,7 @@ var unlabelled = map[string]bool{"a boat's weight, unlabelled": true, "pounds of
 // partsNotTotal takes an unlabelled weight for the empty boat when the people's,
 // the gear's or the engine's weights are listed beside it.
 func (l *line) partsNotTotal() {
+	l.batteriesInGear()
 	if dry, ok := l.fact("load.dry"); ok && dry.Row == "boat and motor together" && !l.setSlots["load.engine"] {
 		l.put(card.Fact{Slot: "load.engine", Value: num(0), Unit: "kg", Said: dry.Said, Row: "weighed with the boat"})
 	}
@@ -390,5 +391,29 @@ func (l *line) takeBack(slot, why string) {
 		l.facts = append(l.facts[:i], l.facts[i+1:]...)
 		delete(l.setSlots, slot)
 		return
+	}
+}
+
+// batteriesInGear notes that the gear's weight has the batteries in it: "batts n
+// gear 220".
+func (l *line) batteriesInGear() {
+	gear, ok := l.fact("load.gear")
+	if !ok {
+		return
+	}
+	for i := range l.terms {
+		if l.id(i) != words.Of("gear") {
+			continue
+		}
+		k := i - 1
+		for k >= 0 && k >= i-2 && (l.id(k) == idAnd || l.text(k) == "and" || l.terms[k].filler) {
+			k--
+		}
+		joined := k < i-1 && k >= 0 && batteryWords.holds(l.id(k)) && l.terms[i-1].measure < 0
+		after := (l.id(i+1) == idAnd || l.text(i+1) == "and") && batteryWords.holds(l.id(i+2))
+		if joined || after {
+			l.put(card.Fact{Slot: "load.batteries", Text: "in-gear", Said: gear.Said, Row: "batteries weighed with the gear"})
+			return
+		}
 	}
 }

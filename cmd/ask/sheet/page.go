@@ -71,8 +71,8 @@ type room struct {
 var (
 	usual = room{boat: 16, assumed: 18, measures: 7, parts: 14, cautions: 6, problems: 3, sources: 12, choices: 7, figures: 34, offers: 2,
 		name: 34, value: 40, said: 40, why: 90, how: 105, caution: 200, measure: 140, lead: 400}
-	full = room{boat: 18, assumed: 12, measures: 6, parts: 12, cautions: 5, problems: 2, sources: 12, choices: 7, figures: 33, offers: 2,
-		name: 30, value: 26, said: 26, why: 42, how: 48, caution: 150, measure: 110, lead: 240}
+	full = room{boat: 18, assumed: 12, measures: 6, parts: 12, cautions: 5, problems: 2, sources: 12, choices: 7, figures: 32, offers: 2,
+		name: 30, value: 26, said: 26, why: 42, how: 44, caution: 110, measure: 100, lead: 240}
 )
 
 // mostLines is the weight up to which a sheet has the usual room.

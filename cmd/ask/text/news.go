@@ -9,7 +9,7 @@ import (
 // news keeps of a follow-up what moved: the customer has just read the rest.
 // The headline, what changed, problems and the question back always stay.
 func news(a answer.Answer) answer.Answer {
-	a.Figures = kept(a.Figures, func(f answer.Figure) bool { return f.Moved })
+	a.Figures = kept(a.Figures, func(f answer.Figure) bool { return f.Moved && (f.Asked || f.Decides) })
 	a.Choices = kept(a.Choices, func(c answer.Choice) bool { return c.Moved })
 	a.Cautions = kept(a.Cautions, func(c answer.Caution) bool { return c.Moved })
 	a.Assumed = nil
