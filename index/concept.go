@@ -39,6 +39,10 @@ func markConcepts(text []word) {
 // conceptTerm is a concept as a term of the index: no word has a tilde.
 func conceptTerm(id words.ID) string { return "~" + id.Name() }
 
+// motorConcept is what every passage is about. Its words are not searched for by
+// themselves: who asks about a trolling motor is not asking about trolling.
+var motorConcept = conceptTerm(words.Of("trolling motor"))
+
 // searched names the entries that are no words of the trade by themselves and
 // yet tell which passage is meant.
 var searched = names(`loaded; dry; capacity plate; weighs; gear; gasoline; child; standing; seated; freeboard;

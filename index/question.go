@@ -101,11 +101,11 @@ func (s *search) group(words []word) (group, kb.Correction) {
 			return s.corrected(better), kb.Correction{Said: first.text, Word: better}
 		}
 	}
-	if len(said.terms) > 0 {
+	if len(said.terms) > 0 && first.concept != motorConcept {
 		g.ways = append(g.ways, said)
 	}
 	if single {
-		for _, other := range alike()[first.stem] {
+		for _, other := range alike(first) {
 			g.ways = append(g.ways, way{[]term{s.term(other)}, s.w.alike})
 		}
 		if everydayWords()[first.text] {

@@ -7,6 +7,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"time"
 
 	"heronlake.example/ask/calc/sheet"
@@ -99,7 +100,9 @@ func (c *checker) note(n Note, known map[string]bool) {
 }
 
 // figureWritten finds a number with a unit.
-var figureWritten = regexp.MustCompile(`\d[\d,.]*\s?(?:%|(?:lb|kg|ft|in|m|cm|mm|mph|km/h|knots?|hours?|h|min|minutes?|A|V|Ah|Wh|W|amps?|volts?|ohms?|F|C|gal|gallons?|L|kPa|psi|N|AWG|gauge|pounds?|inch|inches|feet|foot|miles?)\b)`)
+var figureWritten = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`\d[\d,.]*\s?(?:%|(?:lb|kg|ft|in|m|cm|mm|mph|km/h|knots?|hours?|h|min|minutes?|A|V|Ah|Wh|W|amps?|volts?|ohms?|F|C|gal|gallons?|L|kPa|psi|N|AWG|gauge|pounds?|inch|inches|feet|foot|miles?)\b)`)
+})
 
 // passage checks one passage: its references, its length, its source.
 func (c *checker) passage(n Note, p Passage) {
@@ -138,7 +141,7 @@ func (c *checker) passage(n Note, p Passage) {
 	if p.Source != "" {
 		return
 	}
-	if figure := figureWritten.FindString(text); figure != "" {
+	if figure := figureWritten().FindString(text); figure != "" {
 		c.add(n, lineOf(n, p.Line, figure), "figure %q without a source; end the passage with \"Source: ...\"", figure)
 	} else if !n.Shop {
 		c.add(n, p.Line, "no source; end the passage with \"Source: ...\"")
@@ -211,7 +214,7 @@ func (w Expected) agrees(want, got Figure) bool {
 // halfDigit is half of the last digit written, in SI.
 func (w Expected) halfDigit() float64 {
 	cell, _ := w.cell()
-	digits := firstNumber.FindString(w.Value)
+	digits := firstNumber().FindString(w.Value)
 	step := "1"
 	if _, decimals, ok := strings.Cut(digits, "."); ok {
 		step = "0." + strings.Repeat("0", len(decimals)-1) + "1"
@@ -224,7 +227,7 @@ func (w Expected) halfDigit() float64 {
 	return math.Abs(one-zero) / 2 * (1 + 1e-9)
 }
 
-var firstNumber = regexp.MustCompile(`\d[\d,]*(?:\.\d+)?`)
+var firstNumber = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\d[\d,]*(?:\.\d+)?`) })
 
 func (f Figure) text(figure string) string {
 	if f.Word != "" {

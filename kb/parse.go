@@ -18,12 +18,13 @@ import (
 	"go.yaml.in/yaml/v3"
 )
 
-// Bounds of a note in bytes: the file, its front matter, and a line. Markdown
-// that is nested or opened without end takes time with the square of these.
+// Bounds of a note in bytes: the file, its front matter, and a stretch without
+// an empty line. Markdown that is nested or opened without end takes time with
+// the square of the last.
 const (
-	maxNote  = 64 << 10
-	maxFront = 8 << 10
-	maxLine  = 16 << 10
+	maxNote    = 64 << 10
+	maxFront   = 8 << 10
+	maxStretch = 16 << 10
 )
 
 // front is what may stand between the two lines of dashes.
@@ -95,8 +96,8 @@ func unreadable(name string, data []byte) *Fault {
 	switch {
 	case len(data) > maxNote:
 		return &Fault{name, 0, fmt.Sprintf("longer than %d KiB; a note is a page or two", maxNote>>10)}
-	case longestLine(data) > maxLine:
-		return &Fault{name, 0, fmt.Sprintf("holds a line of more than %d KiB", maxLine>>10)}
+	case longestStretch(data) > maxStretch:
+		return &Fault{name, 0, fmt.Sprintf("holds more than %d KiB without an empty line", maxStretch>>10)}
 	case bytes.IndexByte(data, 0) >= 0:
 		return &Fault{name, 1 + bytes.Count(data[:bytes.IndexByte(data, 0)], []byte("\n")), "holds a zero byte; a note is plain text"}
 	case !utf8.Valid(data):
@@ -113,10 +114,15 @@ func unreadable(name string, data []byte) *Fault {
 	return nil
 }
 
-func longestLine(data []byte) int {
-	longest := 0
+// longestStretch is the length of the longest run of lines that are not empty.
+func longestStretch(data []byte) int {
+	longest, run := 0, 0
 	for line := range bytes.Lines(data) {
-		longest = max(longest, len(line))
+		run += len(line)
+		if len(bytes.TrimSpace(line)) == 0 {
+			run = 0
+		}
+		longest = max(longest, run)
 	}
 	return longest
 }

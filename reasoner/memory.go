@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/reasoner/answer"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/fit"
@@ -21,6 +22,23 @@ func (s *Session) Card() card.Card {
 	return c
 }
 
+// Units is the system in which the conversation is answered.
+func (s *Session) Units() unit.System { return s.sys }
+
+// Kept notes on the card what it was kept as, and on the cards before it of the
+// same boat, so that taking a turn back does not forget it.
+func (s *Session) Kept(k card.Kept) {
+	was := s.now.card.Kept
+	s.now.card.Kept = k
+	for i := len(s.past) - 1; i >= 0; i-- {
+		c := &s.past[i].card
+		if c.Kept != was || len(c.Facts) == 0 {
+			return
+		}
+		c.Kept = k
+	}
+}
+
 // mostFacts is how many facts are taken over; a conversation comes nowhere near.
 const mostFacts = 200
 
@@ -29,7 +47,7 @@ const mostFacts = 200
 // the rest stands. It can be taken back like any turn.
 func (s *Session) Restore(kept card.Card) answer.Answer {
 	a := answer.Answer{Steer: "open"}
-	c := card.Card{Name: kept.Name, Metric: kept.Metric, Turn: s.now.card.Turn + 1}
+	c := card.Card{Name: kept.Name, Metric: kept.Metric, Kept: kept.Kept, Turn: s.now.card.Turn + 1}
 	for i, f := range kept.Facts {
 		if i == mostFacts {
 			a.Problems = append(a.Problems, answer.Problem{Kind: "out-of-range", Text: fmt.Sprintf("Only the first %d facts of the saved boat were taken over.", mostFacts)})

@@ -71,6 +71,10 @@ const mostUndo = 50
 
 // Session is one conversation. It is not safe for concurrent use.
 type Session struct {
+	// Aside is what a door keeps with the conversation, such as a drill that goes
+	// on in it. The reasoner does not touch it.
+	Aside any
+
 	r    *Reasoner
 	sys  unit.System
 	set  bool // the units were chosen, by option or by :units

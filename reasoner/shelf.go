@@ -36,7 +36,7 @@ func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []stri
 		Solve: func(m stock.Motor) *sheet.Solution { return solved(asSold(c, match.Offer{Motor: m}, shelf)) },
 		Whole: func(o match.Offer) *sheet.Solution { return solved(asSold(c, o, shelf)) }}
 	offers := match.Motors(boat, shelf)
-	a.Shelf = shelf.Shop
+	a.Shelf, a.Order = shelf.Shop, match.Order
 	for i, o := range offers {
 		if len(a.Offers) == mostOffers || i > 0 && offers[0].Fits() && !o.Fits() {
 			break

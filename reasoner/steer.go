@@ -50,7 +50,7 @@ func (s *Session) steer(line, word, arg string) answer.Answer {
 	for _, r := range steerRows {
 		known = append(known, ":"+r.word)
 	}
-	a.Problems = []answer.Problem{{Kind: "out-of-scope", Said: ":" + word, Text: "There is no :" + word + ". The words that steer are " + strings.Join(known, ", ") + ", :help and :quit."}}
+	a.Problems = []answer.Problem{{Kind: "out-of-scope", Said: ":" + word, Text: "There is no :" + word + ". The words that steer are " + strings.Join(known, ", ") + ", :sheet, :keep, :open, :boats, :forget, :help and :quit."}}
 	a.Finish()
 	return a
 }

@@ -50,10 +50,11 @@ func (s *Session) talk(line string) answer.Answer {
 	if len(out.Changed) == 0 && !figured(topics) {
 		talkOnly(&a)
 	}
+	next := state{card: out.Card, topics: lasting(topics, s.now.topics)}
 	if len(out.Changed) > 0 {
-		s.keep(state{card: out.Card, topics: lasting(topics, s.now.topics)})
-	} else if kept := lasting(topics, s.now.topics); len(kept) > 0 {
-		s.now.topics = kept
+		s.keep(next)
+	} else { // nothing to take back, but what was asked is remembered
+		s.now.card, s.now.topics = next.card, next.topics
 	}
 	return s.finish(s.answerCard(a, before, topics, out.Wish))
 }

@@ -39,7 +39,8 @@ var layers = []struct {
 	{"cmd/ask", []string{"cmd/ask", "reasoner", "index", "kb", "calc/unit",
 		"github.com/peterh/liner", "github.com/spf13", "go.yaml.in/yaml/v3", "golang.org/x/term"}},
 	{"cmd/ask/text", []string{"reasoner/answer", "calc/unit", "github.com/mattn/go-runewidth"}},
-	{"cmd/ask/store", []string{"github.com/rogpeppe/go-internal/lockedfile"}},
+	{"cmd/ask/sheet", []string{"reasoner/answer", "calc/unit", "cmd/ask/text"}},
+	{"cmd/ask/store", []string{"reasoner/card", "github.com/rogpeppe/go-internal/lockedfile", "go.yaml.in/yaml/v3", "golang.org/x/text"}},
 	{"tests", []string{}},
 }
 

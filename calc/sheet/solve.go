@@ -138,7 +138,8 @@ func (b *Book) Solve(q Question) *Solution {
 // solve finds values without bands.
 func (b *Book) solve(q Question) *Solution {
 	n := len(cells)
-	s := &Solution{q: q, at: make([]int16, n), steps: make([]Step, 0, b.usual), order: make([]ID, 0, n), ids: make([]ID, 0, 6*b.usual)}
+	room := min(b.usual, 8+8*len(q.Want)) // steps; a note asks for one cell, a fitting for all
+	s := &Solution{q: q, at: make([]int16, n), steps: make([]Step, 0, room), order: make([]ID, 0, room), ids: make([]ID, 0, 6*room)}
 	s.walk = newWalk(b, &s.q)
 	s.walk.rec = s
 	for _, g := range q.Given {

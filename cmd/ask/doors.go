@@ -19,9 +19,18 @@ func (d *desk) words(question string) error {
 	if len(question) > longestLine {
 		return usage("", "question: %d bytes, and %d are the most that is read", len(question), longestLine)
 	}
-	a := d.turn(d.reasoner.NewSession(), question)
+	session, err := d.newSession()
+	if err != nil {
+		return err
+	}
+	a := d.turn(session, question)
 	if err := d.show(a); err != nil {
 		return err
+	}
+	if d.set.Sheet != "" {
+		if err := d.sheetAsked(session); err != nil {
+			return err
+		}
 	}
 	if !answered(a) {
 		return errUnanswered
@@ -32,7 +41,13 @@ func (d *desk) words(question string) error {
 // pipe holds one conversation, a turn a line. A line that cannot be answered
 // does not spoil the rest: the status says so only when no line was.
 func (d *desk) pipe(in io.Reader, prompt string) error {
-	session := d.reasoner.NewSession()
+	session, err := d.newSession()
+	if err != nil {
+		return err
+	}
+	if err := d.beginDrill(session); err != nil {
+		return err
+	}
 	lines := newLines(in, longestLine)
 	turns, good := 0, 0
 	for {
@@ -67,8 +82,13 @@ func (d *desk) pipe(in io.Reader, prompt string) error {
 			good++
 		}
 	}
+	if d.set.Sheet != "" && turns > 0 {
+		if err := d.sheetAsked(session); err != nil {
+			return err
+		}
+	}
 	switch {
-	case prompt != "":
+	case prompt != "" || d.set.Drill:
 		return nil
 	case turns == 0:
 		return usage(`ask "16 foot jon boat, two aboard, small lake"`+"\nask --help", "no question: neither words on the command line nor a line on standard input")

@@ -25,7 +25,7 @@ const (
 )
 
 // colonWords are the words that steer, for completion.
-var colonWords = []string{":boat", ":fresh", ":help", ":quit", ":undo", ":units metric", ":units us", ":why "}
+var colonWords = []string{":boat", ":boats", ":drill ", ":forget ", ":fresh", ":help", ":keep ", ":open ", ":quit", ":sheet ", ":undo", ":units metric", ":units us", ":why "}
 
 // prompt holds a conversation in a terminal. It adds editing, history and
 // completion to what a pipe does, and nothing else.
@@ -54,7 +54,17 @@ func (d *desk) prompt() error {
 			return err
 		}
 	}
-	session := d.reasoner.NewSession()
+	session, err := d.newSession()
+	if err != nil {
+		return err
+	}
+	if err := d.beginDrill(session); err != nil {
+		return err
+	}
+	d.confirm = func(question string) bool {
+		said, err := editor.Prompt(question)
+		return err == nil && isYes(said)
+	}
 	for {
 		line, err := ended(editor, stop)
 		switch {

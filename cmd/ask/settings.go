@@ -26,10 +26,25 @@ type settings struct {
 	NoColor bool   `mapstructure:"no-color"`
 	Plain   bool   `mapstructure:"plain"`
 
+	Contrast bool `mapstructure:"contrast"`
+
 	Help, Version bool   `mapstructure:"-"`
 	Batch         string `mapstructure:"-"`
 	Why           string `mapstructure:"-"`
 	CheckNotes    string `mapstructure:"-"`
+	Home          string `mapstructure:"-"`
+	Completion    string `mapstructure:"-"`
+	Manual        bool   `mapstructure:"-"`
+	CheckStock    string `mapstructure:"-"`
+	Sheet, Boat   string `mapstructure:"-"`
+	Force         bool   `mapstructure:"-"`
+
+	Drill, Scores             bool   `mapstructure:"-"`
+	Seed                      seed   `mapstructure:"-"`
+	Trainee, CSV              string `mapstructure:"-"`
+	Scenarios, CheckScenarios string `mapstructure:"-"`
+	Lesson, HTML              string `mapstructure:"-"`
+	DrillTopic                string `mapstructure:"-"` // the words behind --drill
 }
 
 // A setting may be given as a flag, in the environment (ASK_NO_COLOR) and in
@@ -38,7 +53,7 @@ type setting struct {
 	name    string
 	initial any // its type is the type of the setting
 	folder  bool
-	known   string // for a folder: a word that stands for one of the program's own
+	known   []string // for a folder: words that stand for one of the program's own
 	oneOf   []string
 }
 
@@ -46,9 +61,16 @@ var settingRows = []setting{
 	{name: "json", initial: false},
 	{name: "units", initial: "", oneOf: []string{"", "us", "metric"}},
 	{name: "notes", initial: "", folder: true},
-	{name: "stock", initial: "", folder: true, known: demoShelf},
+	{name: "stock", initial: "", folder: true, known: []string{demoShelf, noShelf}},
 	{name: "no-color", initial: false},
 	{name: "plain", initial: false},
+	{name: "contrast", initial: false},
+}
+
+// seed is the number that a drill's customers come from, where one was given.
+type seed struct {
+	value uint64
+	set   bool
 }
 
 const envPrefix = "ASK"
@@ -57,12 +79,10 @@ const envPrefix = "ASK"
 // lines.
 const largestSettings = 64 << 10
 
-// readSettings reads the command line, then the environment and the settings
-// file, and returns the settings and the words that are no flag. A fault names
-// the flag, the variable, or the file with its line.
-func readSettings(args []string) (settings, []string, error) {
-	var set settings
-	flags := pflag.NewFlagSet("ask", pflag.ContinueOnError)
+// newFlags are the flags of the command line; those that are no settings are read
+// into set. config is the settings file that is named.
+func newFlags(set *settings) (flags *pflag.FlagSet, config *string) {
+	flags = pflag.NewFlagSet("ask", pflag.ContinueOnError)
 	flags.SetOutput(io.Discard) // the help text is help.txt, and main prints errors
 	for _, row := range settingRows {
 		switch v := row.initial.(type) {
@@ -77,18 +97,44 @@ func readSettings(args []string) (settings, []string, error) {
 	flags.StringVar(&set.Batch, "batch", "", "")
 	flags.StringVar(&set.Why, "why", "", "")
 	flags.StringVar(&set.CheckNotes, "check-notes", "", "")
-	config := flags.String("config", os.Getenv(envPrefix+"_CONFIG"), "")
+	flags.StringVar(&set.Home, "home", os.Getenv(envPrefix+"_HOME"), "")
+	flags.StringVar(&set.Completion, "completion", "", "")
+	flags.BoolVar(&set.Manual, "man", false, "")
+	flags.StringVar(&set.CheckStock, "check-stock", "", "")
+	flags.StringVar(&set.Sheet, "sheet", "", "")
+	flags.StringVar(&set.Boat, "boat", "", "")
+	flags.BoolVar(&set.Force, "force", false, "")
+	flags.BoolVar(&set.Drill, "drill", false, "")
+	flags.BoolVar(&set.Scores, "scores", false, "")
+	flags.Uint64Var(&set.Seed.value, "seed", 0, "")
+	for name, to := range map[string]*string{"trainee": &set.Trainee, "csv": &set.CSV, "scenarios": &set.Scenarios,
+		"check-scenarios": &set.CheckScenarios, "lesson": &set.Lesson, "html": &set.HTML} {
+		flags.StringVar(to, name, "", "")
+	}
+	config = flags.String("config", os.Getenv(envPrefix+"_CONFIG"), "")
+	return flags, config
+}
+
+// readSettings reads the command line, then the environment and the settings
+// file, and returns the settings and the words that are no flag. A fault names
+// the flag, the variable, or the file with its line.
+func readSettings(args []string) (settings, []string, error) {
+	var set settings
+	flags, config := newFlags(&set)
 	if err := flags.Parse(args); err != nil {
 		return set, nil, usage("a question that holds a dash goes in quotes, or after --\n"+"ask --help lists the flags", "%w", err)
 	}
-	if set.Help || set.Version {
+	if set.Help || set.Version || set.Manual || set.Completion != "" {
 		return set, nil, nil // neither may fail for a damaged file
 	}
-	for _, name := range []string{"batch", "why", "check-notes", "config"} {
+	for _, name := range []string{"batch", "why", "check-notes", "check-stock", "sheet", "boat", "config", "home", "completion",
+		"trainee", "csv", "scenarios", "check-scenarios", "lesson", "html"} {
 		if f := flags.Lookup(name); f.Changed && f.Value.String() == "" {
 			return set, nil, usage("", "--%s: wants a value and got an empty one", name)
 		}
 	}
+
+	set.Seed.set = flags.Changed("seed")
 
 	v := viper.New()
 	v.SetEnvPrefix(envPrefix)
@@ -121,7 +167,7 @@ func readSettings(args []string) (settings, []string, error) {
 		return set, nil, usage("", "settings: %w", err)
 	}
 	for _, row := range settingRows {
-		if folder := v.GetString(row.name); row.folder && folder != "" && folder != row.known {
+		if folder := v.GetString(row.name); row.folder && folder != "" && !slices.Contains(row.known, folder) {
 			if origin(row.name) == file.where(row.name) && !filepath.IsAbs(folder) {
 				// A folder named in a file is meant from where that file is.
 				folder = filepath.Join(filepath.Dir(file.path), folder)

@@ -15,8 +15,15 @@ import (
 // turn is one line of talk in one conversation. All doors come through here, so
 // that none of them can answer otherwise than another.
 func (d *desk) turn(s *reasoner.Session, line string) answer.Answer {
-	if isHelp(line) {
-		return steered(line, "help", help)
+	if a, ok := d.drillTurn(s, line); ok {
+		return a
+	}
+	if word, arg, ok := doorWord(line); ok {
+		for _, w := range doorWords {
+			if w.word == word {
+				return w.do(d, s, line, arg)
+			}
+		}
 	}
 	a := s.Ask(line)
 	if d.set.Why != "" && a.Steer == "" {
@@ -25,8 +32,28 @@ func (d *desk) turn(s *reasoner.Session, line string) answer.Answer {
 	return a
 }
 
-// The two words that steer the door itself.
-func isHelp(line string) bool { return strings.TrimSpace(line) == ":help" }
+// doorWords are the colon words that the door answers: what they do lies outside
+// the conversation.
+var doorWords = []struct {
+	word string
+	do   func(d *desk, s *reasoner.Session, line, arg string) answer.Answer
+}{
+	{"help", func(_ *desk, _ *reasoner.Session, line, _ string) answer.Answer { return steered(line, "help", help) }},
+	{"sheet", (*desk).sheetWord},
+	{"keep", (*desk).keepWord},
+	{"open", (*desk).openWord},
+	{"boats", (*desk).boatsWord},
+	{"forget", (*desk).forgetWord},
+	{"drill", (*desk).drillWord},
+}
+
+// doorWord splits a line that begins with a colon into the word and the rest.
+func doorWord(line string) (word, arg string, ok bool) {
+	word, ok = strings.CutPrefix(strings.TrimSpace(line), ":")
+	word, arg, _ = strings.Cut(word, " ")
+	return word, strings.TrimSpace(arg), ok
+}
+
 func isQuit(line string) bool { return strings.TrimSpace(line) == ":quit" }
 
 // steered is the answer to a colon word that the door answers itself.

@@ -11,9 +11,9 @@ import (
 	"heronlake.example/ask/cmd/ask/text"
 	"heronlake.example/ask/index"
 	"heronlake.example/ask/kb"
-	"heronlake.example/ask/kb/stock"
 	"heronlake.example/ask/reasoner"
 	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/drill"
 )
 
 // desk is what every door works at: the reasoner, and where answers go.
@@ -24,6 +24,9 @@ type desk struct {
 	out      *bufio.Writer // to screen
 	warn     io.Writer
 	style    text.Style
+	confirm  func(question string) bool // asks the person; nil where nobody can be asked
+
+	scenarios []drill.Scenario // a trainer's own
 }
 
 // openDesk puts notes, index and reasoner together.
@@ -73,43 +76,6 @@ func loadNotes(folder string) (*kb.Library, []kb.Fault, error) {
 	defer root.Close()
 	lib, faults := kb.Load(root.FS())
 	return lib, faults, nil
-}
-
-// demoShelf is the name under which the invented shelf can be asked for.
-const demoShelf = "demo"
-
-// openShelf reads the shop's shelf: a folder of its own, the invented one for
-// "demo", or none, since invented prices are nothing to answer a customer with
-// unasked. Lines that are not sound are named and left out.
-func openShelf(folder string, warn io.Writer) (func() *stock.Shelf, error) {
-	switch folder {
-	case "":
-		return nil, nil
-	case demoShelf:
-		return func() *stock.Shelf {
-			s, err := stock.Demo()
-			if err != nil {
-				return nil // the package's tests keep its own files sound
-			}
-			return s
-		}, nil
-	}
-	root, err := os.OpenRoot(folder)
-	if err != nil {
-		return nil, usage("", "stock: %w", err)
-	}
-	defer root.Close()
-	shelf, faults, err := stock.Read(root.FS())
-	for _, f := range faults {
-		fmt.Fprintln(warn, "ask: stock: left out:", text.Clean(filepath.Join(folder, f.String())))
-	}
-	if err != nil {
-		return nil, usage("", "stock: %s: %w", folder, err)
-	}
-	if shelf.Shop == "" {
-		shelf.Shop = filepath.Base(filepath.Clean(folder))
-	}
-	return func() *stock.Shelf { return shelf }, nil
 }
 
 // checkNotes runs the lint over a folder of notes and works their examples. Its

@@ -117,6 +117,7 @@ var talk = []Entry{
 	{"anchor", Talk, []string{"anchors", "anchoring", "anchored"}},
 	{"hold", Talk, []string{"holds", "hold it", "hold in", "hold against", "stay on", "held", "hold me", "hold us"}},
 	{"pair", Talk, []string{"pair of", "a pair", "couple of", "a couple", "couple", "the pair"}},
+	{"trio", Talk, []string{"trio of", "a trio", "triple", "set of three", "three pack"}},
 	{"third", Talk, []string{"third guy", "third person", "3rd", "third man", "third angler", "third fella", "third buddy", "third one"}},
 	{"fourth", Talk, []string{"4th", "fourth guy", "fourth person"}},
 	{"fifth", Talk, []string{"5th", "fifth guy", "fifth person"}},

@@ -38,6 +38,7 @@ type Answer struct {
 	Curves     []Curve      `json:"curves,omitempty"`
 	Parts      []Part       `json:"parts,omitempty"`
 	Offers     []Offer      `json:"offers,omitempty"`    // what the shelf holds for this boat, the best first
+	Order      string       `json:"order,omitempty"`     // by what the offers are ordered
 	Shelf      string       `json:"shelf,omitempty"`     // whose shelf that is
 	Measures   []Measure    `json:"measures,omitempty"`  // on a fit sheet: how to measure what is still assumed
 	Corrected  []Corrected  `json:"corrected,omitempty"` // misspelt trade words and what they were taken for

@@ -39,6 +39,14 @@ type Card struct {
 	Metric bool
 	// Parked is the other boats of the conversation, for "back to the jon".
 	Parked []Card
+	Kept   Kept
+}
+
+// Kept is what a card was last kept as, outside the conversation; zero when it
+// never was.
+type Kept struct {
+	Name     string
+	Revision int
 }
 
 // Get returns the last value of a slot.

@@ -30,6 +30,12 @@ var factorRows = map[string]float64{
 	"battery.reserve": 1.0 / 3600, // s to h
 }
 
+// wordAmounts are amounts that a word tells: batteries that were weighed with
+// the gear weigh nothing of their own.
+var wordAmounts = map[[2]string]float64{
+	{"load.batteries", "in-gear"}: 0,
+}
+
 // Givens turns facts into given cells, and the throttle-and-hours pairs of a
 // duty profile into stretches.
 func Givens(c card.Card) ([]sheet.Given, []sheet.Stretch) {
@@ -44,6 +50,9 @@ func Givens(c card.Card) ([]sheet.Given, []sheet.Stretch) {
 		switch {
 		case !id.Describe().Word:
 			b, ok := bandOf(f)
+			if x, told := wordAmounts[[2]string{f.Slot, f.Text}]; told {
+				b, ok = band.Exactly(x), true
+			}
 			if !ok {
 				continue
 			}

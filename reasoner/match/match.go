@@ -55,7 +55,7 @@ func (o Offer) Fits() bool {
 	return !slices.ContainsFunc(o.Judged, func(j Judged) bool { return j.Hard && j.Verdict == Fail })
 }
 
-// Clean counts the needs that do not plainly pass.
+// unclean counts the needs that do not plainly pass.
 func (o Offer) unclean() int {
 	n := 0
 	for _, j := range o.Judged {
@@ -89,6 +89,9 @@ type Boat struct {
 	Whole func(o Offer) *sheet.Solution
 }
 
+// Order says by what the offers of Motors are ordered.
+const Order = "what passes every need first, then by the cost of the whole rig, then by thrust to spare"
+
 // Motors judges the whole shelf. Offers that fit come first: those that pass
 // every need, then by total cost complete, then by headroom in thrust; the
 // misses follow, those with the fewest failures first. The order is total: ties
@@ -100,11 +103,7 @@ func Motors(b Boat, shelf *stock.Shelf) []Offer {
 		o.judge(b, false)
 		if o.Fits() { // a rig is made up only for what could be sold
 			o.Sol = b.Solve(m)
-			o.Rig = rig(b, o, shelf)
-			if o.Rig.Battery.SKU != "" {
-				o.Sol = b.Whole(o)
-				o.Rig.yearly(o.Sol, b.Sys)
-			}
+			o.rig(b, shelf)
 			o.judge(b, true)
 		}
 		out = append(out, o)

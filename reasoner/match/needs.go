@@ -168,6 +168,12 @@ var needRows = []needRow{
 		}
 		return Pass, "", true
 	}},
+	{"in stock", false, must, func(_ Boat, o Offer) (Verdict, string, bool) {
+		if o.Motor.Count == 0 {
+			return Tight, "none left: to be ordered", true
+		}
+		return Pass, "", o.Motor.Count > 0
+	}},
 	{"budget", true, unlessWished("money.budget"), func(b Boat, o Offer) (Verdict, string, bool) {
 		f, ok := b.Card.Get("money.budget")
 		if !ok {
@@ -183,8 +189,10 @@ var needRows = []needRow{
 		switch {
 		case o.Rig.Total.Dollars() <= *limit && o.Rig.Whole():
 			return Pass, "", true
+		case o.Rig.Total.Dollars() <= *limit:
+			return Tight, "within " + unit.Show(*limit, unit.Dollar, b.Sys) + " as far as it is priced", true
 		case o.Motor.Price.Dollars() <= *limit:
-			return Tight, "motor alone is within " + unit.Show(*limit, unit.Dollar, b.Sys) + ", the rig is not", true
+			return Tight, "the motor is within " + unit.Show(*limit, unit.Dollar, b.Sys) + ", its whole rig is not", true
 		}
 		return Fail, "over " + unit.Show(*limit, unit.Dollar, b.Sys), true
 	}},

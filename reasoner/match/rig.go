@@ -2,6 +2,7 @@ package match
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 
@@ -45,18 +46,23 @@ func (r Rig) Whole() bool {
 	return !slices.ContainsFunc(r.Items, func(i Item) bool { return i.SKU == "" })
 }
 
-func rig(b Boat, o Offer, shelf *stock.Shelf) Rig {
-	var r Rig
+// rig makes up what goes with an offer's motor: first the bank, then, with the
+// boat solved again for that motor on that bank, the rest.
+func (o *Offer) rig(b Boat, shelf *stock.Shelf) {
+	r := &o.Rig
 	r.add(Item{What: "motor", SKU: o.Motor.SKU, Name: o.Motor.Name, Count: 1, Price: o.Motor.Price})
-	count := r.batteries(b, o, shelf)
-	r.charger(b, o, shelf, count)
-	r.wire(o, shelf)
-	r.breaker(o, shelf)
-	r.plug(o, shelf)
-	if o.Motor.Mount != "transom" {
-		r.bracket(o, shelf)
+	count := r.batteries(b, *o, shelf)
+	if r.Battery.SKU != "" {
+		o.Sol = b.Whole(*o)
+		r.yearly(o.Sol, b.Sys)
 	}
-	return r
+	r.charger(b, *o, shelf, count)
+	r.wire(*o, shelf)
+	r.breaker(*o, shelf)
+	r.plug(*o, shelf)
+	if place := cmp.Or(b.Sol.Word(sheet.MountPlace), o.Motor.Mount); place != "transom" {
+		r.bracket(place, shelf)
+	}
 }
 
 func (r *Rig) add(i Item) {
@@ -110,8 +116,12 @@ func (r *Rig) batteries(b Boat, o Offer, shelf *stock.Shelf) int {
 	return n
 }
 
-// charger takes the cheapest with an output for each battery, a profile for the
-// chemistry, and at least the current needed; short of that the strongest.
+// mostChargers is how many chargers one bank may be served by.
+const mostChargers = 2
+
+// charger takes what is cheapest with an output for each battery, a profile for
+// the chemistry, and at least the current needed; short of that the strongest.
+// Two chargers of one kind may serve a bank that none serves alone.
 func (r *Rig) charger(b Boat, o Offer, shelf *stock.Shelf, outputs int) {
 	chem := r.Battery.Chemistry
 	volts := unit.Voltage(12)
@@ -119,30 +129,40 @@ func (r *Rig) charger(b Boat, o Offer, shelf *stock.Shelf, outputs int) {
 		volts = r.Battery.Voltage
 	}
 	need := o.Sol.Value(sheet.ChargerCurrent)
-	var best *stock.Charger
-	better := func(c, than stock.Charger) bool {
-		ok, was := c.Current.Amperes() >= need, than.Current.Amperes() >= need
-		if ok != was {
-			return ok
-		}
-		if !ok && c.Current != than.Current {
-			return c.Current > than.Current
-		}
-		return cmp.Or(cmp.Compare(c.Price, than.Price), cmp.Compare(c.SKU, than.SKU)) < 0
+	type choice struct {
+		c     stock.Charger
+		count int
+		price unit.Money
 	}
-	for i, c := range shelf.Chargers {
-		if c.Outputs < outputs || c.Voltage != volts || chem != "" && !slices.Contains(c.Chemistry, chem) {
+	better := func(x, y choice) int {
+		return cmp.Or(
+			order(x.c.Current.Amperes() < need, y.c.Current.Amperes() < need),
+			weaker(x.c, y.c, need),
+			cmp.Compare(x.price, y.price), cmp.Compare(x.count, y.count), cmp.Compare(x.c.SKU, y.c.SKU))
+	}
+	var fits []choice
+	for _, c := range shelf.Chargers {
+		if c.Outputs < 1 || c.Voltage != volts || chem != "" && !slices.Contains(c.Chemistry, chem) {
 			continue
 		}
-		if best == nil || better(c, *best) {
-			best = &shelf.Chargers[i]
+		if n := (outputs + c.Outputs - 1) / c.Outputs; n <= mostChargers {
+			fits = append(fits, choice{c, n, c.Price * unit.Money(n)})
 		}
 	}
-	if best == nil {
-		r.add(Item{What: "charger", Name: "charger, " + unit.Number(float64(outputs), 0) + " outputs of " + unit.Show(need, unit.Ampere, b.Sys), Count: 1})
+	if len(fits) == 0 {
+		r.add(Item{What: "charger", Name: fmt.Sprintf("charger for %d x %s, %s each", outputs, unit.Show(volts.Volts(), unit.Volt, b.Sys), unit.Show(need, unit.Ampere, b.Sys)), Count: 1})
 		return
 	}
-	r.add(Item{What: "charger", SKU: best.SKU, Name: best.Name, Count: 1, Price: best.Price})
+	best := slices.MinFunc(fits, better)
+	r.add(Item{What: "charger", SKU: best.c.SKU, Name: best.c.Name, Count: best.count, Price: best.c.Price})
+}
+
+// weaker puts the stronger of two chargers first where both fall short.
+func weaker(x, y stock.Charger, need float64) int {
+	if x.Current.Amperes() >= need || y.Current.Amperes() >= need {
+		return 0
+	}
+	return cmp.Compare(y.Current, x.Current)
 }
 
 // part takes the cheapest of a kind that suits.
@@ -189,6 +209,6 @@ func (r *Rig) plug(o Offer, shelf *stock.Shelf) {
 	})
 }
 
-func (r *Rig) bracket(o Offer, shelf *stock.Shelf) {
-	r.part(shelf, "bracket", o.Motor.Mount+" bracket", func(p stock.Part) bool { return slices.Contains(p.Fits, o.Motor.Mount) })
+func (r *Rig) bracket(place string, shelf *stock.Shelf) {
+	r.part(shelf, "bracket", place+" bracket", func(p stock.Part) bool { return slices.Contains(p.Fits, place) })
 }

@@ -63,14 +63,14 @@ func caseSize(l *line, m int) bool {
 	}
 	i := l.at[m]
 	next := l.id(i + 1)
-	if next >= 0 && (chemistries[next] || next == words.Of("battery") || next == words.Of("series")) {
+	if next >= 0 && (chemistries[next] || next == idBattery || next == idSeries) {
 		return true
 	}
 	if l.saidPlural(m) {
 		return true
 	}
 	// "a 27 and a 31 in parallel"
-	return l.articleBefore(i) && (next == words.None || next == idAnd || next == words.Of("parallel")) && l.anyOf("series", "parallel")
+	return l.articleBefore(i) && (next == words.None || next == idAnd || next == idParallel) && l.anyOf("series", "parallel")
 }
 
 // saidPlural accepts "27s".
@@ -102,10 +102,10 @@ func countsBatteries(l *line, m int) bool {
 	for k, i := 0, l.at[m]+1; i < len(l.terms) && k < 5; i, k = i+1, k+1 {
 		t := &l.terms[i]
 		switch {
-		case t.mark != 0 || t.id == idAnd || t.id == idWith || t.id == words.Of("bank"):
+		case t.mark != 0 || t.id == idAnd || t.id == idWith || t.id == idBank:
 			return false
-		case t.id == words.Of("battery") || t.id == words.Of("deep cycle") || t.id == words.Of("series") || t.id == words.Of("parallel") || t.id >= 0 && chemistries[t.id]:
-			return i+1 >= len(l.terms) || l.terms[i+1].id != words.Of("charger")
+		case t.id == idBattery || t.id == idDeepCycle || t.id == idSeries || t.id == idParallel || t.id >= 0 && chemistries[t.id]:
+			return i+1 >= len(l.terms) || l.terms[i+1].id != idCharger
 		case t.id == idGroup || t.id == idAmpHour:
 			return true
 		case t.measure >= 0:
@@ -115,7 +115,7 @@ func countsBatteries(l *line, m int) bool {
 			return l.r.Measures[t.measure].Kind == read.Number && (caseSize(l, t.measure) || hundreds(l, t.measure))
 		case t.filler || t.text == "x" || t.id < 0:
 			continue
-		case t.id == words.Of("dual purpose") || t.id == words.Of("cranking battery"):
+		case t.id == idDualPurpose || t.id == idCrankingBattery:
 			return true
 		default:
 			return false

@@ -25,7 +25,8 @@ func Bind(r read.Reading, c card.Card) Outcome {
 		c = card.Card{Turn: c.Turn}
 		l.before = c
 	}
-	if old, ok := l.comesBack(); ok {
+	old, back := l.comesBack()
+	if back {
 		c, l.before = old, old
 	}
 	l.understand()
@@ -36,7 +37,7 @@ func Bind(r read.Reading, c card.Card) Outcome {
 	out.Card.Turn = c.Turn + 1
 	out.Wish = l.wish(out.Card, out.Changed)
 	l.check(&out)
-	if out.Command == Fresh {
+	if out.Command == Fresh || back {
 		out.Changed = changed(stood, out.Card)
 	}
 	out.Card.Over, out.Card.Offered = l.over, l.compare

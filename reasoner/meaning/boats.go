@@ -7,8 +7,6 @@ import (
 	"heronlake.example/ask/reasoner/card"
 )
 
-var idNewBoat = words.Of("new boat")
-
 // newBoat tells that the turn speaks of another boat than the card's: it is
 // announced, or belongs to somebody else.
 func (l *line) newBoat() bool {
@@ -42,7 +40,7 @@ func (l *line) park(c card.Card) card.Card {
 // unlikeBoat tells that the turn describes a boat that cannot be the card's,
 // without announcing one: another hull and another length.
 func (l *line) unlikeBoat() bool {
-	if l.has[idActually] || l.has[idWhatIf] || l.has[idBack] || l.has[words.Of("same")] || l.corrects() {
+	if l.has[idActually] || l.has[idWhatIf] || l.has[idBack] || l.has[idSame] || l.corrects() {
 		return false
 	}
 	hull, a := l.fact("boat.hull")

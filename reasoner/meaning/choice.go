@@ -129,7 +129,7 @@ func (l *line) orBetween(a, b int) bool {
 	joined := false
 	for k := a + 1; k < b; k++ {
 		switch l.terms[k].id {
-		case idOr, words.Of("than"):
+		case idOr, idThan:
 			return true
 		case idAnd:
 			joined = true
@@ -146,7 +146,7 @@ func (l *line) orBetween(a, b int) bool {
 		return false
 	}
 	for k := a - 1; k >= 0 && k >= a-6; k-- {
-		if l.terms[k].id == words.Of("between") || differs[l.text(k)] {
+		if l.terms[k].id == idBetween || differs[l.text(k)] {
 			return true
 		}
 	}
@@ -245,7 +245,7 @@ func (l *line) asksFor(i int) bool {
 	switch {
 	case l.text(s) == "should" || l.text(s) == "why":
 		return true
-	case (l.text(s) == "do" || l.text(s) == "does") && (l.id(s+2) == words.Of("must") || l.id(s+1) == idMe || l.text(s+1) == "you"):
+	case (l.text(s) == "do" || l.text(s) == "does") && (l.id(s+2) == idMust || l.id(s+1) == idMe || l.text(s+1) == "you"):
 		return true
 	case i-s <= 2:
 		return true
@@ -376,7 +376,7 @@ func (l *line) choiceOver(a, b int) string {
 		return "wire.gauge"
 	case tube(x) && tube(y) && (l.any(shaftPlaces) || l.askedLast(Shaft)) && !l.hasKind(read.Voltage):
 		return "motor.shaft"
-	case volts(x) && volts(y) && (!bothBare || !l.has.holds(words.Of("shaft"))):
+	case volts(x) && volts(y) && (!bothBare || !l.has.holds(idShaft)):
 		return "motor.voltage"
 	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.anyOf("thrust", "motor", "trolling motor", "enough", "bigger") || bothTens(x, y)):
 		return "motor.thrust"
@@ -384,9 +384,9 @@ func (l *line) choiceOver(a, b int) string {
 		return "battery.capacity"
 	case x.Kind == read.Group && y.Kind == read.Group || x.Kind == read.Group && y.Kind == read.Number || y.Kind == read.Group && x.Kind == read.Number:
 		return "battery.group"
-	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(words.Of("breaker")):
+	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(idBreaker):
 		return "breaker"
-	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(words.Of("charger")):
+	case x.Kind == read.Current && y.Kind == read.Current && l.has.holds(idCharger):
 		return "charger.current"
 	}
 	return ""
@@ -436,8 +436,8 @@ func (l *line) comparisons() {
 		}
 		for k := i - 1; k >= 0 && k >= i-3; k-- {
 			t := &l.terms[k]
-			if t.id == words.Of("than") || t.text == "then" && k > 0 && l.terms[k-1].id == words.Of("bigger") ||
-				t.id == words.Of("bigger") && strings.ContainsAny(t.text, "ui") && comparedTo[t.text] {
+			if t.id == idThan || t.text == "then" && k > 0 && l.terms[k-1].id == idBigger ||
+				t.id == idBigger && strings.ContainsAny(t.text, "ui") && comparedTo[t.text] {
 				l.used[m] = true
 				l.reason[m] = "only compared with"
 				l.compareBefore(m, k)
@@ -490,7 +490,7 @@ func (l *line) ratios() {
 			continue
 		}
 		w := l.text(i + 1)
-		per := w == "per" || w == "every" || l.id(i+1) == words.Of("per hundred") || w == "for" && (l.text(i+2) == "every" || l.text(i+2) == "each")
+		per := w == "per" || w == "every" || l.id(i+1) == idPerHundred || w == "for" && (l.text(i+2) == "every" || l.text(i+2) == "each")
 		if !per {
 			continue
 		}
@@ -506,7 +506,7 @@ func (l *line) ratios() {
 		if to >= 0 && l.r.Measures[to].Kind != read.Mass && l.r.Measures[to].Kind != read.Number {
 			continue
 		}
-		if to < 0 && l.id(i+1) != words.Of("per hundred") {
+		if to < 0 && l.id(i+1) != idPerHundred {
 			continue
 		}
 		l.used[m], l.reason[m] = true, "part of a ratio"
@@ -525,7 +525,7 @@ func (l *line) takenBack() {
 		}
 		i := l.at[m]
 		// "not 24"
-		if k := l.skipFillers(i-1, -1); k >= 0 && (l.text(k) == "not" || l.text(k) == "isnt") && l.id(k) == words.Of("no") {
+		if k := l.skipFillers(i-1, -1); k >= 0 && (l.text(k) == "not" || l.text(k) == "isnt") && l.id(k) == idNo {
 			l.used[m], l.reason[m] = true, "taken back"
 			continue
 		}
@@ -537,7 +537,7 @@ func (l *line) takenBack() {
 			continue
 		}
 		for k := i + 1; k < j; k++ {
-			if l.id(k) == words.Of("actually") && l.text(k) != "really" && l.text(k) != "wrong" || l.text(k) == "no" && (l.terms[k-1].mark == ',' || k == i+1) && l.id(k+1) != words.Of("no") && (k+1 == j || l.filler(k+1) || l.terms[k+1].mark == ',') {
+			if l.id(k) == idActually && l.text(k) != "really" && l.text(k) != "wrong" || l.text(k) == "no" && (l.terms[k-1].mark == ',' || k == i+1) && l.id(k+1) != idNo && (k+1 == j || l.filler(k+1) || l.terms[k+1].mark == ',') {
 				a, b := &l.r.Measures[m], &l.r.Measures[m+1]
 				if a.Kind == b.Kind || a.Kind == read.Number || b.Kind == read.Number {
 					l.used[m], l.reason[m] = true, "taken back"

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
@@ -188,6 +189,7 @@ func TestNames(t *testing.T) {
 	for _, n := range unknownNames {
 		t.Errorf("a rule names %q, which is in no table of words", n)
 	}
+	namesEntry := regexp.MustCompile(`words\.Of\("([^"]+)"\)`)
 	looksFor := regexp.MustCompile(`saysText\("([^"]+)"\)`)
 	files, err := filepath.Glob("*.go")
 	if err != nil {
@@ -197,6 +199,11 @@ func TestNames(t *testing.T) {
 		source, err := os.ReadFile(name)
 		if err != nil {
 			t.Fatal(err)
+		}
+		for _, m := range namesEntry.FindAllStringSubmatch(string(source), -1) {
+			if words.Of(m[1]) == words.None {
+				t.Errorf("%s names %q, which is in no table of words", name, m[1])
+			}
 		}
 		for _, m := range looksFor.FindAllStringSubmatch(string(source), -1) {
 			if _, learnt := sayingID[m[1]]; !learnt {

@@ -79,7 +79,9 @@ func (l *line) look(at int, v *view) {
 				v.store[n] = seen{t.id, cost}
 				n++
 			}
-			cost += stepCost(t)
+			if i < l.crewFrom || i > l.crewTo {
+				cost += stepCost(t) // the people counted stand as one word: "us two 380"
+			}
 		}
 		return v.store[from:n]
 	}

@@ -8,18 +8,6 @@ import (
 	"heronlake.example/ask/reasoner/read"
 )
 
-var (
-	idUndo     = words.Of("undo")
-	idFresh    = words.Of("start over")
-	idAdd      = words.Of("add")
-	idLeave    = words.Of("leave home")
-	idActually = words.Of("actually")
-	idMeasured = words.Of("measured")
-	idBigger   = words.Of("bigger")
-	idBack     = words.Of("back")
-	idWhatIf   = words.Of("what if")
-)
-
 // command finds plain talk that steers: taking back and starting over. Taking
 // back stands alone; what follows "start over" is the new boat.
 func (l *line) command() Command {
@@ -54,6 +42,14 @@ var ordinals = []struct {
 	count float64
 }{{"second", 2}, {"third", 3}, {"fourth", 4}, {"fifth", 5}}
 
+// ordinalID is the entries of ordinals.
+var ordinalID = func() (ids []words.ID) {
+	for _, o := range ordinals {
+		ids = append(ids, words.Of(o.word))
+	}
+	return ids
+}()
+
 // peopleChange reads what a turn does to the number aboard: "add a third guy",
 // "one more", "leave one guy home", "just the two". It reports whether the
 // mention at a term was one.
@@ -77,7 +73,7 @@ func (l *line) peopleChange(i, to int, n float64) (count float64, row string, ok
 	}
 	for k := max(0, i-3); k <= min(to+3, len(l.terms)-1); k++ {
 		id, text := l.terms[k].id, l.terms[k].text
-		if id == idAdd && !l.stopBetween(min(k, i), max(k, to)) || id == idBigger && text == "more" && k >= i && k <= to || id == words.Of("and") && text == "plus" && k < i {
+		if id == idAdd && !l.stopBetween(min(k, i), max(k, to)) || id == idBigger && text == "more" && k >= i && k <= to || id == idAnd && text == "plus" && k < i {
 			if k > to && (text == "another" || text == "extra") {
 				continue
 			}
@@ -89,8 +85,11 @@ func (l *line) peopleChange(i, to int, n float64) (count float64, row string, ok
 
 // ordinalPerson reads "a third guy" at a term.
 func (l *line) ordinalPerson(i int) (count float64, to int, ok bool) {
-	for _, o := range ordinals {
-		if l.terms[i].id != words.Of(o.word) {
+	if l.terms[i].id == words.None {
+		return 0, 0, false
+	}
+	for k, o := range ordinals {
+		if l.terms[i].id != ordinalID[k] {
 			continue
 		}
 		if strings.Contains(l.terms[i].text, " ") && !strings.HasSuffix(l.terms[i].text, "one") {
@@ -459,9 +458,16 @@ var topicSlots = map[Topic][]string{
 // followUp reads what a later turn does beside stating facts: taking a wind or a
 // budget away.
 func (l *line) followUp() {
+	if len(l.before.Facts) == 0 {
+		return
+	}
 	for _, row := range removals {
+		id := words.Of(row.word)
+		if !l.has.holds(id) {
+			continue
+		}
 		for i := range l.terms {
-			if l.terms[i].id != words.Of(row.word) || !l.removes(i) {
+			if l.terms[i].id != id || !l.removes(i) {
 				continue
 			}
 			for _, s := range row.slots {
@@ -499,7 +505,7 @@ func (l *line) removes(i int) bool {
 		if t.mark == '.' || t.mark == '?' {
 			return false
 		}
-		if t.id == idNo && !l.answersNo(k) || t.id == idLeave || t.id == words.Of("drop") {
+		if t.id == idNo && !l.answersNo(k) || t.id == idLeave || t.id == idDrop {
 			return true
 		}
 	}
@@ -522,9 +528,14 @@ func (l *line) apply(before card.Card) (card.Card, []string) {
 		c = c.Without(s)
 	}
 	seenSlots := map[string]bool{}
+	var fresh []card.Fact
 	for _, f := range l.facts {
 		if seenSlots[f.Slot] {
-			c = c.And(f)
+			if _, stands := c.Get(f.Slot); stands {
+				c = c.And(f)
+			} else {
+				fresh = append(fresh, f)
+			}
 			continue
 		}
 		seenSlots[f.Slot] = true
@@ -538,8 +549,13 @@ func (l *line) apply(before card.Card) (card.Card, []string) {
 		if f.Slot == "wind.speed" && !l.setSlots["wind.gust"] {
 			c = c.Without("wind.gust")
 		}
+		if _, stands := before.Get(f.Slot); !stands && !has(l.drops, f.Slot) {
+			fresh = append(fresh, f) // nothing to replace
+			continue
+		}
 		c = c.With(f)
 	}
+	c.Facts = append(c.Facts[:len(c.Facts):len(c.Facts)], fresh...)
 	c = l.moreGear(before, c)
 	c = l.moreBatteries(before, c)
 	return c, changed(before, c)

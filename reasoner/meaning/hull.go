@@ -109,7 +109,7 @@ func smallThing(l *line, m int) bool {
 	if l.r.Measures[m].Kind == read.Number {
 		return false
 	}
-	return inches(l, m) && !l.has.holds(words.Of("waterline"))
+	return inches(l, m) && !l.has.holds(idWaterline)
 }
 
 // footer accepts a length that was said of a boat as such: "a 19 footer".
@@ -151,7 +151,7 @@ func deckHigh(l *line, m int) bool {
 }
 
 func shaftNotWire(l *line, m int) bool {
-	return !l.has.holds(words.Of("wire")) && !l.has.holds(words.Of("jumper"))
+	return !l.has.holds(idWire) && !l.has.holds(idJumper)
 }
 
 // stockedShafts is the usual tube lengths in inches.
@@ -175,7 +175,7 @@ func shaftTalk(l *line, m int) bool {
 	if !inches(l, m) {
 		return false
 	}
-	if l.has.holds(words.Of("shaft")) || l.has.holds(words.Of("too short")) || l.has.holds(words.Of("too long")) {
+	if l.has.holds(idShaft) || l.has.holds(idTooShort) || l.has.holds(idTooLong) {
 		return true
 	}
 	_, known := l.before.Get("mount.height")
@@ -227,7 +227,7 @@ func (l *line) jonCode() {
 		_, _, after := l.near(i, 1, hullOrMaterial, 1)
 		_, _, before := l.near(i, -1, hullOrMaterial, 1)
 		_, _, loaded := l.near(i, 1, ofLoadedDry, 0)
-		if !after && !before && !(l.articleBefore(i) && jonWidths[wide]) || loaded || me.As == "model-year" && long > 18 && !l.has.holds(words.Of("jon")) {
+		if !after && !before && !(l.articleBefore(i) && jonWidths[wide]) || loaded || me.As == "model-year" && long > 18 && !l.has.holds(idJon) {
 			continue
 		}
 		l.used[m] = true

@@ -86,7 +86,7 @@ func aboutBare(l *line, m int) bool {
 // boatAlone leaves out batteries and the persons' weight on a plate.
 func boatAlone(l *line, m int) bool {
 	i := l.at[m]
-	return !battery(l, m) && !(l.text(i-1) == "or" && l.id(i-2) == words.Of("person"))
+	return !battery(l, m) && !(l.text(i-1) == "or" && l.id(i-2) == idPerson)
 }
 
 var batteryWords = of("battery", "bank")
@@ -102,7 +102,7 @@ func withPeople(l *line, m int) bool {
 		if aboard.holds(t.id) {
 			return true
 		}
-		if t.mark != 0 || t.id == idHorsepower || t.id == words.Of("outboard") || t.id == words.Of("dry") {
+		if t.mark != 0 || t.id == idHorsepower || t.id == idOutboard || t.id == idDry {
 			return false
 		}
 	}
@@ -147,7 +147,7 @@ func heavierThanAMotor(l *line, m int) bool {
 // engineWeighs accepts "9.9 that weighs 85": a horsepower or an outboard is what
 // weighs.
 func engineWeighs(l *line, m int) bool {
-	if s := l.segment(l.at[m]); l.id(s) == words.Of("weighs") && s > 1 {
+	if s := l.segment(l.at[m]); l.id(s) == idWeighs && s > 1 {
 		for k := s - 2; k >= 0 && k >= s-6 && l.terms[k].mark != '.'; k-- {
 			if ofOutboardHorsepower.holds(l.terms[k].id) {
 				return true // "the outboard is a 60, weighs 250"
@@ -169,7 +169,7 @@ func moreWeight(l *line, m int) bool {
 func engineSentence(l *line, m int) bool {
 	i := l.at[m]
 	s := l.sentence(i)
-	return l.id(s) == words.Of("outboard") && l.terms[s].measure < 0 && i-s <= 5 && l.endsAt(i)
+	return l.id(s) == idOutboard && l.terms[s].measure < 0 && i-s <= 5 && l.endsAt(i)
 }
 
 // eachOrGroup accepts a weight right behind the people. Whether it is each
@@ -261,8 +261,6 @@ func (l *line) listsParts() bool {
 	return hullHere && weights >= 2
 }
 
-var idBoat = words.Of("boat")
-
 // saysHull accepts "2200 lb hull".
 func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" }
 
@@ -270,7 +268,7 @@ func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" }
 func iAm(l *line, m int) bool {
 	i := l.at[m]
 	s := l.segment(i)
-	return (l.text(s) == "im" || l.id(s) == words.Of("me") && l.text(s+1) == "am") && i-s <= 5 && (l.r.Measures[m].Kind == read.Mass || i-s == 1 || l.endsAt(i) && i-s == 3 && l.terms[i-2].measure >= 0)
+	return (l.text(s) == "im" || l.id(s) == idMe && l.text(s+1) == "am") && i-s <= 5 && (l.r.Measures[m].Kind == read.Mass || i-s == 1 || l.endsAt(i) && i-s == 3 && l.terms[i-2].measure >= 0)
 }
 
 // segment is the first term of the stretch between pauses in which a term
@@ -323,7 +321,7 @@ func meAtWeight(l *line, m int) bool { return l.text(l.at[m]-1) == "me" }
 
 func personWeighs(l *line, m int) bool {
 	i := l.at[m]
-	if l.text(i-1) == "im" || l.id(i-1) == words.Of("weighs") && (l.text(i-2) == "i" || l.id(i-2) == words.Of("me")) {
+	if l.text(i-1) == "im" || l.id(i-1) == idWeighs && (l.text(i-2) == "i" || l.id(i-2) == idMe) {
 		return true
 	}
 	if l.heOrShe(m) && l.subject(m, ofWeighs) {
@@ -402,7 +400,7 @@ func (l *line) batteriesInGear() {
 		return
 	}
 	for i := range l.terms {
-		if l.id(i) != words.Of("gear") {
+		if l.id(i) != idGear {
 			continue
 		}
 		k := i - 1

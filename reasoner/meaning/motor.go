@@ -42,7 +42,7 @@ var motorCues = []cue{
 func thrustSize(l *line, m int) bool {
 	me := &l.r.Measures[m]
 	if me.Kind == read.Mass && me.Spoken == "kg" {
-		return l.has.holds(words.Of("thrust"))
+		return l.has.holds(idThrust)
 	}
 	lo, hi := ends(quantity{me.Value, me.Low, me.High})
 	if me.Kind == read.Mass {
@@ -132,7 +132,7 @@ func ratingOnBoat(l *line, m int) bool {
 // perBank accepts "10 amp per bank".
 func perBank(l *line, m int) bool {
 	i := l.at[m]
-	return (l.text(i+1) == "per" || l.text(i+1) == "a" || l.text(i+1) == "each") && (l.id(i+2) == words.Of("bank") || l.id(i+2) == words.Of("battery"))
+	return (l.text(i+1) == "per" || l.text(i+1) == "a" || l.text(i+1) == "each") && (l.id(i+2) == idBank || l.id(i+2) == idBattery)
 }
 
 // twins accepts "twin 55s", "two 80s": motors named by their rating.
@@ -200,7 +200,7 @@ func voltsEach(l *line, m int) bool {
 		me := &l.r.Measures[l.terms[k].measure]
 		return me.Kind == read.Number && me.Value != nil && *me.Value >= 2 && *me.Value <= 12
 	}
-	return l.id(i-1) == words.Of("pair")
+	return l.id(i-1) == idPair
 }
 
 // bareVolts accepts "on 24" where volts are the talk.
@@ -222,7 +222,7 @@ func (l *line) knows(slot string) bool { _, ok := l.before.Get(slot); return ok 
 // stand right beside its own rating.
 func breakerRating(l *line, m int) bool {
 	i := l.at[m]
-	if l.id(i+1) == words.Of("breaker") {
+	if l.id(i+1) == idBreaker {
 		return true
 	}
 	_, at, ok := l.near(i, -1, ofBreaker, 1)
@@ -244,7 +244,7 @@ func breakerRating(l *line, m int) bool {
 func motorDraws(l *line, m int) bool {
 	i := l.at[m]
 	next := l.text(i + 1)
-	return l.endsAt(i) || next == "at" || next == "full" || next == "wide" || l.id(i+1) == words.Of("full throttle")
+	return l.endsAt(i) || next == "at" || next == "full" || next == "wide" || l.id(i+1) == idFullThrottle
 }
 
 // Entries that the conditions above look for.

@@ -8,6 +8,7 @@
 //	outcome.go   what a turn gives: the card, the wish, the problems
 //	bind.go      Bind, and the order in which a line is understood
 //	terms.go     a line as terms: measures, and words and phrases of the trade
+//	ids.go       the entries of the word table that conditions name
 //	cues.go      rows of evidence that bid for each number, and the award
 //	hull.go      lengths: boat, beam, deck, shaft
 //	load.go      weights: loaded, dry, gear, engine, plate, people

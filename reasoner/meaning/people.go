@@ -8,19 +8,6 @@ import (
 	"heronlake.example/ask/reasoner/read"
 )
 
-var (
-	idPerson    = words.Of("person")
-	idChild     = words.Of("child")
-	idCompanion = words.Of("companion")
-	idMe        = words.Of("me")
-	idUs        = words.Of("us")
-	idDog       = words.Of("dog")
-	idSays      = words.Of("says")
-	idAlone     = words.Of("alone")
-	idBoth      = words.Of("both of us")
-	idPair      = words.Of("pair")
-)
-
 // people counts who is aboard: "two guys", "3 of us", "me and my brother",
 // "just me n the dog", "2 adults and 2 kids". Persons who merely say or own
 // something are not aboard.
@@ -76,6 +63,7 @@ func (l *line) people() {
 			continue
 		}
 		l.useNumbers(i, to, "")
+		l.crewFrom, l.crewTo = i, to
 		f := card.Fact{Slot: "people.count", Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "who is aboard"}
 		if low != high {
 			f.Low, f.High = num(low), num(high)
@@ -147,7 +135,7 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
-	case t.id == idWith && l.smallNumber(i+1) > 0 && l.endsAt(i+1) && i > 0 && (l.terms[i-1].id == words.Of("loaded") || l.terms[i-1].measure >= 0 && l.r.Measures[l.terms[i-1].measure].Kind == read.Mass):
+	case t.id == idWith && l.smallNumber(i+1) > 0 && l.endsAt(i+1) && i > 0 && (l.terms[i-1].id == idLoaded || l.terms[i-1].measure >= 0 && l.r.Measures[l.terms[i-1].measure].Kind == read.Mass):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
 	case (t.text == "family" || t.text == "party" || t.text == "crew" || t.text == "group") && l.text(i+1) == "of" && l.smallNumber(i+2) > 0:
@@ -280,7 +268,7 @@ func (l *line) mentionsMe(from, to int) bool {
 
 func (l *line) dogAt(k int) (last int, ok bool) {
 	for j := k; j < k+4 && j < len(l.terms); j++ {
-		if l.terms[j].id == idDog || l.terms[j].id == words.Of("gear") {
+		if l.terms[j].id == idDog || l.terms[j].id == idGear {
 			return j, true
 		}
 		if m := l.terms[j].measure; m >= 0 && l.r.Measures[m].Kind != read.Number {
@@ -378,7 +366,7 @@ func (l *line) countsNoun(i int) bool {
 		return false
 	}
 	id := l.terms[i].id
-	return id == words.None && !l.terms[i].filler || id != words.None && id != words.Of("wind") && id != words.Of("loaded") && id != idAnd && id != idWith
+	return id == words.None && !l.terms[i].filler || id != words.None && id != idWind && id != idLoaded && id != idAnd && id != idWith
 }
 
 // counted tells that a term is something that a number before it counts.
@@ -403,7 +391,7 @@ func (l *line) saysNext(i int) bool {
 			return false // "my wife wants to come too"
 		}
 	}
-	return next == idSays || next == words.Of("would like") || next == words.Of("must") || l.text(i+1) == "has" || l.text(i+1) == "had" || l.text(i+1) == "got" && l.id(i) != idUs
+	return next == idSays || next == idLike || next == idMust || l.text(i+1) == "has" || l.text(i+1) == "had" || l.text(i+1) == "got" && l.id(i) != idUs
 }
 
 // smallNumber is a bare whole number of at most 40 at a term, or 0. The middle

@@ -169,7 +169,7 @@ func (l *line) loneVee() {
 			continue
 		}
 		prev := l.id(i - 1)
-		if prev >= 0 && (prev.Kind() == words.Material || prev == words.Of("boat")) || l.id(i+1) == words.Of("boat") {
+		if prev >= 0 && (prev.Kind() == words.Material || prev == idBoat) || l.id(i+1) == idBoat {
 			l.put(card.Fact{Slot: "boat.hull", Text: "vee", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "vee hull"})
 			return
 		}
@@ -191,7 +191,7 @@ func (l *line) boatLengthAt(i int) bool {
 // boatMaterial leaves out plastic worms, wooden docks and tin boxes.
 func boatMaterial(l *line, at int) bool {
 	next := l.id(at + 1)
-	if next >= 0 && (next == words.Of("prop") || next == words.Of("fishing rod") || next == words.Of("battery") || next == words.Of("trailer") || next == words.Of("fishing line")) {
+	if next >= 0 && (next == idProp || next == idFishingRod || next == idBattery || next == idTrailer || next == idFishingLine) {
 		return false
 	}
 	switch l.text(at + 1) {
@@ -203,7 +203,7 @@ func boatMaterial(l *line, at int) bool {
 
 func glassBoat(l *line, at int) bool {
 	next, prev := l.id(at+1), l.id(at-1)
-	if next >= 0 && (next.Kind() == words.Hull || next == words.Of("boat")) {
+	if next >= 0 && (next.Kind() == words.Hull || next == idBoat) {
 		return true
 	}
 	if prev >= 0 && prev.Kind() == words.Hull {
@@ -258,7 +258,7 @@ var (
 
 // electricTiller leaves out the gas outboard's tiller.
 func electricTiller(l *line, at int) bool {
-	if n := l.id(at + 1); n == words.Of("outboard") || n == idHorsepower || n == words.Of("boat") || n >= 0 && n.Kind() == words.Hull {
+	if n := l.id(at + 1); n == idOutboard || n == idHorsepower || n == idBoat || n >= 0 && n.Kind() == words.Hull {
 		return false
 	}
 	if at > 0 && l.terms[at-1].measure >= 0 && l.r.Measures[l.terms[at-1].measure].Kind == read.Number {

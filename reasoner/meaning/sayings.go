@@ -113,6 +113,9 @@ func init() {
 
 // conditionSayings are the sayings that conditions in code look for.
 var conditionSayings = []string{
+	"would a",
+	"would an",
+	"can a",
 	"make sense",
 	"more sense",
 	"in that",

@@ -38,7 +38,9 @@ type line struct {
 	over      string
 	negated   []bool // per term
 	setSlots  map[string]bool
-	asksMark  bool   // a question mark stands in the line
+	asksMark  bool // a question mark stands in the line
+	crewFrom  int  // the terms that counted the people; crewTo is -1 when none did
+	crewTo    int
 	heard     []bool // sayings that occur, by id
 	parts     answer // whether the weights of a boat's parts are listed
 	kinds     map[read.Kind]bool
@@ -56,10 +58,24 @@ const (
 // set is a set of entries of the word table.
 type set []bool
 
+// newSet makes a set for a row. It is cut from room for many: the rows hold
+// hundreds, and one by one they would take longer at every start.
+func newSet() set {
+	n := words.Count()
+	if len(setRoom) < n {
+		setRoom = make([]bool, 64*n)
+	}
+	s := set(setRoom[:n:n])
+	setRoom = setRoom[n:]
+	return s
+}
+
+var setRoom []bool
+
 // of makes a set from plain names; an unknown name is a slip of the program and
 // is caught by the tests, which read unknownNames.
 func of(names ...string) set {
-	s := make(set, words.Count())
+	s := newSet()
 	for _, n := range names {
 		id := words.Of(n)
 		if id == words.None {
@@ -90,7 +106,7 @@ func (s set) with(others ...set) set {
 
 // kinds makes the set of all entries of a kind.
 func kinds(ks ...words.Kind) set {
-	s := make(set, words.Count())
+	s := newSet()
 	for i := range s {
 		for _, k := range ks {
 			s[i] = s[i] || words.ID(i).Kind() == k
@@ -129,21 +145,11 @@ func measureCue(m read.Measure) words.ID {
 	return words.None
 }
 
-var (
-	idHorsepower = words.Of("horsepower")
-	idAmpHour    = words.Of("amp hour")
-	idGroup      = words.Of("group size")
-	idGauge      = words.Of("gauge")
-	idBudget     = words.Of("budget")
-	idAnd        = words.Of("and")
-	idWith       = words.Of("with")
-	idOr         = words.Of("or")
-)
-
 // newLine cuts a reading into terms.
 func newLine(r read.Reading, c card.Card) *line {
 	l := &line{r: r, before: c, used: make([]bool, len(r.Measures)), reason: make([]string, len(r.Measures)), at: make([]int, len(r.Measures))}
 	l.has = make(set, words.Count())
+	l.crewTo = -1
 	lower := lowerASCII(r.Text)
 	raw := make([]term, 0, len(r.Text)/4+4)
 	pos := 0

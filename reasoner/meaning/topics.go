@@ -121,7 +121,7 @@ var topicRows = []topicRow{
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "which is lighter", "how much lighter"}},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(batteryKinds) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest"}, when: costAsked},
@@ -134,7 +134,7 @@ var topicRows = []topicRow{
 }
 
 func noJudgeWire(l *line) bool {
-	return !l.anyOf("vibration") && (l.questionish() || l.setSlots["mount.height"] || l.setSlots["motor.shaft"] || l.has.holds(words.Of("shaft")))
+	return !l.anyOf("vibration") && (l.questionish() || l.setSlots["mount.height"] || l.setSlots["motor.shaft"] || l.has.holds(idShaft))
 }
 
 // wireAsked leaves out "same wire" in a list of what is there.
@@ -164,6 +164,10 @@ func bankAsked(l *line) bool {
 	}
 	for i := range l.terms {
 		if !askingWords.holds(l.terms[i].id) {
+			continue
+		}
+		switch l.text(i) {
+		case "how long", "how far", "how fast", "how heavy":
 			continue
 		}
 		if _, _, ok := l.near(i, 1, batteryKinds, 3); ok {
@@ -268,8 +272,8 @@ func (l *line) asksWhy() bool {
 
 // judged names the slots whose said value is to be judged.
 func (l *line) judged(w *Wish, add func(Topic)) {
-	judge := l.anyOf("enough", "too short", "too long", "long enough", "fine") && l.questionish()
-	if !judge && !l.saysText("ok for") && !l.saysText("overkill") && !l.saysText("can i use") && !l.saysText("will a") && !l.saysText("does") && !l.saysText("gonna") && !l.saysText("is a") {
+	judge := l.anyOf("enough", "too short", "too long", "long enough") || l.anyOf("fine") && l.questionish()
+	if !judge && !l.saysText("ok for") && !l.saysText("overkill") && !l.saysText("can i use") && !l.saysText("will a") && !l.saysText("would a") && !l.saysText("would an") && !l.saysText("can a") && !l.saysText("does") && !l.saysText("gonna") && !l.saysText("is a") {
 		return
 	}
 	for _, f := range l.facts {

@@ -251,7 +251,7 @@ var styleRows = []wordRow{
 }
 
 // trollsFor leaves the name of the motor out.
-func trollsFor(l *line, at int) bool { return l.id(at+1) != words.Of("motor") }
+func trollsFor(l *line, at int) bool { return l.id(at+1) != idMotor }
 
 // profile reads a duty profile: "an hour flat out then five at a third". Each
 // stretch gives a throttle and its hours, in order, and appears once for each.
@@ -305,7 +305,7 @@ func (l *line) profile() {
 				cur.throttle = *me.Value
 				cur.ms = append(cur.ms, t.measure)
 				touch(i)
-			case me.Kind == read.Number && me.Value != nil && *me.Value >= 1 && *me.Value <= 14 && lastHours > 0 && (l.text(i+1) == "at" || l.id(i+1) == words.Of("full throttle")):
+			case me.Kind == read.Number && me.Value != nil && *me.Value >= 1 && *me.Value <= 14 && lastHours > 0 && (l.text(i+1) == "at" || l.id(i+1) == idFullThrottle):
 				if cur.hours > 0 {
 					flush()
 				}
@@ -313,7 +313,7 @@ func (l *line) profile() {
 				cur.ms = append(cur.ms, t.measure)
 				touch(i)
 			}
-		case t.id == words.Of("full throttle"):
+		case t.id == idFullThrottle:
 			if cur.throttle > 0 {
 				flush()
 			}
@@ -341,7 +341,7 @@ func (l *line) profile() {
 // worded binds quantities that are said without a number: full throttle, a day
 // on the water, a pair of batteries, a round trip.
 func (l *line) worded() {
-	if run, ok := l.fact("wire.run"); ok && l.has.holds(words.Of("round trip")) && !l.has.holds(words.Of("one way")) {
+	if run, ok := l.fact("wire.run"); ok && l.has.holds(idRoundTrip) && !l.has.holds(idOneWay) {
 		scaleFact(run, 0.5)
 		run.Row = "round trip, halved"
 	}
@@ -358,8 +358,8 @@ func (l *line) worded() {
 		if t.id < 0 || l.negated[i] {
 			continue
 		}
-		for _, row := range wordedRows {
-			if words.Of(row.word) != t.id || l.setSlots[row.slot] || row.when != nil && !row.when(l, i) {
+		for _, row := range wordedOf[t.id] {
+			if l.setSlots[row.slot] || row.when != nil && !row.when(l, i) {
 				continue
 			}
 			f := card.Fact{Slot: row.slot, Value: num(row.value), Unit: unitOf[row.slot], Said: l.said(t.start, t.end), Row: row.name}
@@ -385,10 +385,21 @@ var wordedRows = []wordedRow{
 	{"a day on the water", "all day", "use.hours", 8, 6, 10, nil},
 	{"half a day", "half day", "use.hours", 4, 3, 5, nil},
 	{"a pair of batteries", "pair", "battery.count", 2, 2, 2, pairOfBatteries},
+	{"a trio of batteries", "trio", "battery.count", 3, 3, 3, pairOfBatteries},
 	{"freezing weather", "freezing", "temperature.air", -3, -12, 1, hereAndNow},
 	{"cold weather", "cold weather", "temperature.air", 2, -8, 8, hereAndNow},
 	{"two motors", "two motors", "motor.count", 2, 2, 2, nil},
 }
+
+// wordedOf finds the rows of an entry.
+var wordedOf = func() map[words.ID][]*wordedRow {
+	out := map[words.ID][]*wordedRow{}
+	for i := range wordedRows {
+		id := words.Of(wordedRows[i].word)
+		out[id] = append(out[id], &wordedRows[i])
+	}
+	return out
+}()
 
 // hereAndNow leaves out "how cold is too cold" and "store it over winter".
 func hereAndNow(l *line, at int) bool {
@@ -409,7 +420,7 @@ func pairOfBatteries(l *line, at int) bool {
 	for k := at + 1; k <= at+4 && k < len(l.terms); k++ {
 		t := &l.terms[k]
 		switch {
-		case t.id == words.Of("battery") || t.id == words.Of("deep cycle") || t.id == idGroup || t.id == idAmpHour || t.id >= 0 && chemistries[t.id]:
+		case t.id == idBattery || t.id == idDeepCycle || t.id == idGroup || t.id == idAmpHour || t.id >= 0 && chemistries[t.id]:
 			return true
 		case t.measure >= 0:
 			if caseSize(l, t.measure) {

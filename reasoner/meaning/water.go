@@ -115,9 +115,9 @@ func weedyWater(l *line, at int) bool {
 func freshWater(l *line, at int) bool {
 	next := l.id(at + 1)
 	if l.terms[at].text != "fresh" {
-		return next != words.Of("motor") && next != words.Of("trolling motor") && notVersion(l, at)
+		return next != idMotor && next != idTrollingMotor && notVersion(l, at)
 	}
-	return l.endsAt(at) || next == words.Of("lake") || next == words.Of("river") || l.id(at+1) == idAnd || l.id(at+1) == idWith || l.text(at+1) == "only"
+	return l.endsAt(at) || next == idLake || next == idRiver || l.id(at+1) == idAnd || l.id(at+1) == idWith || l.text(at+1) == "only"
 }
 
 // A weatherRow is a wind in words, in metres a second: the Beaufort force that
@@ -181,7 +181,7 @@ func init() {
 // wind that is asked about.
 func (l *line) aboutWind(i int, word string) bool {
 	if word == "calm" {
-		if n := l.id(i + 1); n == words.Of("current") || n == words.Of("tide") || n == words.Of("wave") {
+		if n := l.id(i + 1); n == idCurrent || n == idTide || n == idWave {
 			return false
 		}
 	}

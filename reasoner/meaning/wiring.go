@@ -1,7 +1,6 @@
 package meaning
 
 import (
-	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/read"
 )
 
@@ -62,13 +61,13 @@ func batteryToPlug(l *line, m int) bool {
 		return false
 	}
 	me := &l.r.Measures[m]
-	if me.Kind == read.Length && me.Spoken == "in" && !l.has.holds(words.Of("jumper")) {
+	if me.Kind == read.Length && me.Spoken == "in" && !l.has.holds(idJumper) {
 		return false
 	}
 	for k := i - 5; k <= i+4; k++ {
 		switch l.text(k) {
 		case "from", "to", "away", "behind", "back", "between", "btween", "apart", "run", "till", "distance", "forward", "aft":
-			return me.Kind == read.Length || l.has.holds(words.Of("battery")) && (l.text(i-1) == "is" || l.text(i-1) == "are" || l.text(i-1) == "run")
+			return me.Kind == read.Length || l.has.holds(idBattery) && (l.text(i-1) == "is" || l.text(i-1) == "are" || l.text(i-1) == "run")
 		}
 	}
 	return false

@@ -32,10 +32,6 @@ func init() {
 }
 
 var (
-	idNo     = words.Of("no")
-	idMust   = words.Of("must")
-	idLike   = words.Of("would like")
-	idHold   = words.Of("hold")
 	trouble  = kinds(words.Symptom)
 	explains = of("how many")
 )
@@ -60,7 +56,7 @@ func (l *line) wants() {
 			continue
 		}
 		if f, ok := l.fact(row.slot); ok {
-			if f.Text == "true" && text == "false" && l.id(i) == words.Of("gps") {
+			if f.Text == "true" && text == "false" && l.id(i) == idGps {
 				continue
 			}
 			f.Text, f.Said = text, l.said(t.start, t.end)
@@ -75,17 +71,17 @@ func (l *line) wants() {
 func (l *line) faulty() bool {
 	found := false
 	for i, in := range trouble {
-		found = found || in && l.has[i] && words.ID(i) != words.Of("slow")
+		found = found || in && l.has[i] && words.ID(i) != idSlow
 	}
 	if !found {
 		return false
 	}
 	for i := range l.terms {
 		id := l.terms[i].id
-		if id == words.None || !trouble[id] || id == words.Of("slow") {
+		if id == words.None || !trouble[id] || id == idSlow {
 			continue
 		}
-		if prev := l.id(i - 1); prev != words.Of("outboard") && prev != idHorsepower {
+		if prev := l.id(i - 1); prev != idOutboard && prev != idHorsepower {
 			return true // a gas engine that will not start is no business of ours
 		}
 	}
@@ -190,7 +186,7 @@ func (l *line) pedalForGPS() {
 func (l *line) findNegated() {
 	l.negated = make([]bool, len(l.terms))
 	for i := range l.terms {
-		if l.terms[i].id != idNo && l.terms[i].id != words.Of("leave home") || l.answersNo(i) {
+		if l.terms[i].id != idNo || l.answersNo(i) {
 			continue
 		}
 		room := 5
@@ -227,7 +223,7 @@ func (l *line) listGoesOn(k int) bool {
 // follows: "no its salt", "no, 19".
 func (l *line) answersNo(i int) bool {
 	t := &l.terms[i]
-	if t.text == "never" && l.id(i+1) != words.None && l.id(i+1) == words.Of("bigger") {
+	if t.text == "never" && l.id(i+1) != words.None && l.id(i+1) == idBigger {
 		return true
 	}
 	if t.text == "not" || t.text == "cant" || t.text == "wont" || t.text == "doesnt" || t.text == "dont" {

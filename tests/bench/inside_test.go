@@ -62,11 +62,13 @@ func inTurn(b *testing.B, f func(question string)) {
 // BenchmarkBatchLine is what one line of a batch costs: the answer and its JSON.
 func BenchmarkBatchLine(b *testing.B) {
 	r, _ := newReasoner(b)
-	inTurn(b, func(q string) {
-		if _, err := json.Marshal(r.NewSession().Ask(q)); err != nil {
-			b.Fatal(err)
-		}
-	})
+	inTurn(b, func(q string) { answerLine(b, r, q) })
+}
+
+func answerLine(tb testing.TB, r *reasoner.Reasoner, question string) {
+	if _, err := json.Marshal(r.NewSession().Ask(question)); err != nil {
+		tb.Fatal(err)
+	}
 }
 
 // BenchmarkPage is the same for a person: the answer laid out as a page.

@@ -139,4 +139,3 @@ func questionsFrom(notes []kb.Note, _ []string, slips bool) []string {
 	}
 	return questions
 }
-

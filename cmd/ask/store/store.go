@@ -3,6 +3,8 @@
 //
 //	store.go    replacing a file in one step
 //	history.go  the lines typed at the prompt
+//	boats.go    boats that were kept, a file each
+//	sheet.go    a file that the person named
 //
 // Limits: the step is one rename, which is whole on local disks; on a network
 // share it is as whole as the share makes it.
@@ -45,5 +47,9 @@ func Replace(path string, data []byte) (err error) {
 	if err := f.Close(); err != nil {
 		return err
 	}
-	return os.Rename(f.Name(), path)
+	if err := os.Rename(f.Name(), path); err != nil {
+		return err
+	}
+	syncFolder(dir)
+	return nil
 }

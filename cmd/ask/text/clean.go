@@ -15,7 +15,21 @@ func Unsafe(r rune) bool {
 // Clean makes text harmless to show on one line: white space becomes a space,
 // and each unsafe character a question mark.
 func Clean(s string) string {
+	if printable(s) {
+		return s
+	}
 	return strings.Map(cleanRune, s)
+}
+
+// printable is true for text of printable ASCII alone, as most of a page is: it
+// is clean as it stands, and each byte takes one column.
+func printable(s string) bool {
+	for i := 0; i < len(s); i++ {
+		if s[i] < ' ' || s[i] > '~' {
+			return false
+		}
+	}
+	return true
 }
 
 func cleanRune(r rune) rune {

@@ -28,6 +28,16 @@ var sgr = [...]string{
 	mark:    "\x1b[1;31m",
 }
 
+// contrasting does without colour, which pales in the sun: bold, reversed and
+// underlined stand out on any background.
+var contrasting = [...]string{
+	body:    "",
+	strong:  "\x1b[1m",
+	title:   "\x1b[1m",
+	warning: "\x1b[1;7m",
+	mark:    "\x1b[1;4m",
+}
+
 const sgrReset = "\x1b[0m"
 
 // span is a piece of text in one ink. A line is spans.
@@ -52,7 +62,12 @@ func (l line) width() int {
 var widths = &runewidth.Condition{EastAsianWidth: false, StrictEmojiNeutral: true}
 
 // columns is the width of text on a terminal, where it is shown cleaned.
-func columns(s string) int { return widths.StringWidth(Clean(s)) }
+func columns(s string) int {
+	if printable(s) {
+		return len(s)
+	}
+	return widths.StringWidth(Clean(s))
+}
 
 // page draws in a style.
 type page struct{ Style }
@@ -68,7 +83,11 @@ func (p page) paint(b *strings.Builder, l line) {
 			text = strings.TrimRight(text, " ")
 		}
 		if p.Colour && k != body && text != "" {
-			text = sgr[k] + text + sgrReset
+			begin := sgr[k]
+			if p.Contrast {
+				begin = contrasting[k]
+			}
+			text = begin + text + sgrReset
 		}
 		b.WriteString(text)
 	}
@@ -130,28 +149,35 @@ func lead(indent string) line {
 
 // split divides text at white space into words, each of one or more spans.
 func split(text []span) []line {
-	var out []line
-	var word line
+	length := 0
+	for _, s := range text {
+		length += len(s.text)
+	}
+	// Words are cut from one piece, about as many as there are in English text.
+	spans := make([]span, 0, len(text)+length/5)
+	out := make([]line, 0, cap(spans))
+	from := 0
+	end := func() {
+		if from < len(spans) {
+			out, from = append(out, line(spans[from:len(spans):len(spans)])), len(spans)
+		}
+	}
 	for _, s := range text {
 		rest := Clean(s.text)
 		for rest != "" {
 			i := strings.IndexFunc(rest, unicode.IsSpace)
 			if i < 0 {
-				word = append(word, span{rest, s.ink})
+				spans = append(spans, span{rest, s.ink})
 				break
 			}
 			if i > 0 {
-				word = append(word, span{rest[:i], s.ink})
+				spans = append(spans, span{rest[:i], s.ink})
 			}
-			if len(word) > 0 {
-				out, word = append(out, word), nil
-			}
+			end()
 			rest = strings.TrimLeftFunc(rest[i:], unicode.IsSpace)
 		}
 	}
-	if len(word) > 0 {
-		out = append(out, word)
-	}
+	end()
 	return out
 }
 

@@ -8,6 +8,7 @@
 //	parts.go    how each part is drawn
 //	problem.go  what could not be done, with the words underlined
 //	steer.go    the answers to :boat and :why
+//	drill.go    a turn of a drill, and the marking
 //	budget.go   what is cut when a page has too many lines
 //	page.go     words, ink, wrapping, columns
 //	clean.go    what may not reach a terminal
@@ -33,9 +34,10 @@ const (
 
 // Style is how a page is laid out.
 type Style struct {
-	Width  int  // columns, from Narrowest to Widest; 0 is Widest
-	Colour bool // bold and colour; they repeat what the words say already
-	Plain  bool // for a screen reader: no columns, no underlining, no colour
+	Width    int  // columns, from Narrowest to Widest; 0 is Widest
+	Colour   bool // bold and colour; they repeat what the words say already
+	Contrast bool // with Colour: bold, reversed and underlined in place of colours
+	Plain    bool // for a screen reader: no columns, no underlining, no colour
 }
 
 // Render lays out one answer, each line ended. An answer with nothing in it
@@ -55,6 +57,8 @@ func Render(a answer.Answer, s Style) string {
 		lines = p.fit(p.boat(a), 0)
 	case "why":
 		lines = p.fit(p.why(a), 0)
+	case "drill":
+		lines = p.fit(p.drill(a), 0)
 	default:
 		lines = p.fit(p.reply(a), 0)
 	}

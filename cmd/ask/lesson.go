@@ -1,0 +1,3 @@
+package main
+
+func (d *desk) showLesson(topic string) error { return usage("", "no lesson yet: %q", topic) }
