@@ -1,5 +1,5 @@
-// Package kb is what the program knows that is not arithmetic: the trade notes,
-// in passages that each answer one thing.
+// Package kb holds what the program has to say in words: the trade notes, in
+// passages that each answer one thing.
 //
 //	note.go      notes and passages
 //	library.go   a set of notes; finding one
@@ -13,8 +13,11 @@
 //	check.go     the lint, and the worked examples
 //	asked.go     how people ask for what a passage answers
 //	query.go     what a search is asked and what it answers
+//	quantity.go  quantities as a note writes them
+//	fault.go     what is wrong in a file, and where
 //	notes/*.md   the notes themselves
-//	words/       the trade's words and their synonyms
+//	words/       the words of the trade, each with its other forms
+//	stock/       a shop's shelf
 //
 // Limits: a note is at most 64 KiB of UTF-8; markup beyond headings,
 // paragraphs, lists, simple tables and emphasis is reduced to its words, and

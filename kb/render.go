@@ -10,8 +10,8 @@ import (
 )
 
 // Render writes a passage's text for a reader of the given units, each
-// reference filled in from the sheet, so that no figure in a note can disagree
-// with the core. It fails, naming the reference, where one cannot be read or
+// reference filled in from the sheet, so that a note follows when a formula or a
+// constant changes. It fails, naming the reference, where one cannot be read or
 // computed.
 func Render(p Passage, sys unit.System) (string, error) {
 	var out strings.Builder

@@ -71,11 +71,12 @@ func (c *citer) note(id string) []int {
 // search found, then the rest.
 func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish meaning.Wish) {
 	c := &citer{s: s, a: a, at: map[string]int{}}
-	wordy := slices.ContainsFunc(topics, isWorded) || len(a.Figures) == 0 && asks(a.Question)
+	wordy := slices.ContainsFunc(topics, isWorded) || len(a.Figures) == 0 && (len(a.Read) == 0 || asks(a.Question))
 	if wordy {
 		s.quote(c, in, topics, mostFound)
 		for i := range a.Passages { // the words are the answer, whatever figures stand beside them
 			a.Passages[i].Quoted = true
+			in.Quoted = append(in.Quoted, a.Passages[i].Note)
 		}
 	}
 	if fitting := slices.Contains(topics, string(meaning.Fit)); !fitting {

@@ -19,6 +19,9 @@ type compareRow struct {
 	fact    func(word string) (card.Fact, string, bool) // the fact, and the column's heading
 	figures []sheet.ID
 	decide  func(base *fit.Fit, options []option) string
+	// sameBank keeps the batteries as they are, so that the hours compare: each
+	// option alone would be given a bank of its own for the same day.
+	sameBank bool
 }
 
 type option struct {
@@ -29,11 +32,11 @@ type option struct {
 var compareFigures = []sheet.ID{sheet.ThrustClass, sheet.BankCount, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.HoldWind, sheet.BankWeight, sheet.WireGauge, sheet.BreakerRating}
 
 var compareRows = []compareRow{
-	{"motor.voltage", "Voltage", voltsFact, compareFigures, decideVolts},
-	{"motor.thrust", "Thrust", thrustFact, []sheet.ID{sheet.SystemVoltage, sheet.BankCount, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.HoldWind, sheet.SpeedTop, sheet.BankWeight, sheet.WireGauge}, decideThrust},
-	{"battery.chemistry", "Batteries", chemistryFact, []sheet.ID{sheet.BankCapacity, sheet.BankWeight, sheet.RuntimeFull, sheet.RuntimeCruise, sheet.ChargerCurrent}, decideChemistry},
-	{"motor.speeds", "Speed control", wordFact("motor.speeds"), []sheet.ID{sheet.CruiseCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.MotorCurrent}, decideSpeeds},
-	{"motor.drive", "Motor kind", wordFact("motor.drive"), []sheet.ID{sheet.MotorCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.WireGauge}, decideDrive},
+	{"motor.voltage", "Voltage", voltsFact, compareFigures, decideVolts, false},
+	{"motor.thrust", "Thrust", thrustFact, []sheet.ID{sheet.SystemVoltage, sheet.BankCount, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.HoldWind, sheet.SpeedTop, sheet.BankWeight, sheet.WireGauge}, decideThrust, false},
+	{"battery.chemistry", "Batteries", chemistryFact, []sheet.ID{sheet.BankCapacity, sheet.BankWeight, sheet.RuntimeFull, sheet.RuntimeCruise, sheet.ChargerCurrent}, decideChemistry, false},
+	{"motor.speeds", "Speed control", wordFact("motor.speeds"), []sheet.ID{sheet.CruiseCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.MotorCurrent}, decideSpeeds, true},
+	{"motor.drive", "Motor kind", wordFact("motor.drive"), []sheet.ID{sheet.MotorCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.WireGauge}, decideDrive, true},
 }
 
 // compare lays two or more named things side by side on this boat; nil where
@@ -47,6 +50,9 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 			continue
 		}
 		base := fit.Solve(c, everything, s.sys, nil)
+		if r.sameBank {
+			c = withBank(c, base)
+		}
 		var options []option
 		for _, w := range words {
 			f, name, ok := r.fact(w)
@@ -79,6 +85,22 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 		return t
 	}
 	return nil
+}
+
+// withBank puts the batteries that a fit came to on the card, where none were
+// named.
+func withBank(c card.Card, f *fit.Fit) card.Card {
+	for _, slot := range []string{"battery.capacity", "battery.group", "battery.reserve", "battery.count"} {
+		if _, ok := c.Get(slot); ok {
+			return c
+		}
+	}
+	if !f.Sol.Has(sheet.BatteryEach) || !f.Sol.Has(sheet.BankCount) {
+		return c
+	}
+	each, count := f.Sol.Value(sheet.BatteryEach), f.Sol.Value(sheet.BankCount)
+	c = c.With(card.Fact{Slot: "battery.capacity", Value: &each, Unit: "Ah", Said: "the same batteries"})
+	return c.With(card.Fact{Slot: "battery.count", Value: &count, Unit: "1", Said: "the same batteries"})
 }
 
 // everything is the topics whose figures a comparison may show.

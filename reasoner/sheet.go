@@ -2,6 +2,7 @@ package reasoner
 
 import (
 	"cmp"
+	"math"
 	"slices"
 	"strings"
 
@@ -42,8 +43,11 @@ func (s *Session) Sheet() answer.Answer {
 	if o := s.now.offer; o != nil {
 		f = s.sell(&a, *o, c, topics)
 	}
+	if len(a.Parts) == 0 {
+		a.Parts = s.unpriced(f, a.Shelf)
+	}
 	a.Curves = s.marked(f)
-	a.Measures = measures(f, a.Assumed)
+	a.Measures = measures(c, a.Assumed)
 	a.Finish()
 	return a
 }
@@ -97,6 +101,34 @@ func (s *Session) sell(a *answer.Answer, o match.Offer, c card.Card, topics []st
 	return f
 }
 
+// unpriced lists what the figures ask for where no shelf gives it.
+func (s *Session) unpriced(f *fit.Fit, shelf string) []answer.Part {
+	note := "price to be asked"
+	if shelf != "" {
+		note = "not on the shelf"
+	}
+	var out []answer.Part
+	add := func(what string, count float64, item string, needs ...sheet.ID) {
+		for _, id := range needs {
+			if !f.Sol.Has(id) {
+				return
+			}
+		}
+		out = append(out, answer.Part{What: what, Item: f.Sol.Fill(item, s.sys), Count: max(1, int(math.Round(count))), Note: note})
+	}
+	shaft := ""
+	if f.Sol.Has(sheet.ShaftClass) {
+		shaft = ", {shaft.class} shaft"
+	}
+	add("motor", 1, "{system.voltage}, {thrust.class} of thrust"+shaft, sheet.SystemVoltage, sheet.ThrustClass)
+	add("battery", f.Sol.Value(sheet.BankCount), "{battery.chemistry}, {bank.capacity} in the bank", sheet.BankCount, sheet.BatteryChemistry, sheet.BankCapacity)
+	add("charger", 1, "{charger.current} for each battery", sheet.ChargerCurrent)
+	add("wire", 1, "{wire.gauge}, {wire.run} one way", sheet.WireGauge, sheet.WireRun)
+	add("breaker", 1, "{breaker.rating}", sheet.BreakerRating)
+	add("plug", 1, "for {motor.current}", sheet.MotorCurrent)
+	return out
+}
+
 // listedFor is where the shelf states a figure that would otherwise count as the
 // customer's own words; "" for all others.
 func listedFor(f *fit.Fit, fig answer.Figure) string {
@@ -131,10 +163,12 @@ func (s *Session) marked(f *fit.Fit) []answer.Curve {
 			if !f.Sol.Has(rating) {
 				rating = sheet.ThrustClass
 			}
-			mark("y", rating, "motor ")
+			if f.Sol.Has(rating) {
+				c.Marks = append(c.Marks, answer.Mark{Axis: "y", Value: f.Sol.Value(rating), Label: "motor " + rated(f.Sol.Value(rating)), Own: true})
+			}
 			for _, n := range sheet.ThrustLadder {
 				if !f.Sol.Has(rating) || n != f.Sol.Value(rating) {
-					c.Marks = append(c.Marks, answer.Mark{Axis: "y", Value: n, Label: unit.Show(n, unit.Thrust, s.sys)})
+					c.Marks = append(c.Marks, answer.Mark{Axis: "y", Value: n, Label: rated(n)})
 				}
 			}
 		case "hours-by-throttle":
@@ -146,6 +180,9 @@ func (s *Session) marked(f *fit.Fit) []answer.Curve {
 	}
 	return curves
 }
+
+// rated writes a rating, which is sold in pounds in both worlds.
+func rated(newtons float64) string { return unit.Show(newtons, unit.Thrust, unit.US) }
 
 // measureRows say how to measure what a sheet may still rest on an assumption
 // for, the most telling first.
@@ -167,12 +204,12 @@ var measureRows = []struct {
 	{[]string{"motor.current"}, "motor.current", "Clamp meter round one battery lead, boat held fast, full throttle for ten seconds."},
 	{[]string{"wire.insulation"}, "wire.insulation", "Read the temperature printed along the jacket of the wire."},
 	{[]string{"chop.height"}, "chop.height", "Judge waves, trough to crest, against the freeboard on a usual day."},
-	{[]string{"load.plate"}, "load.plate", "Read the capacity plate by the helm or on the transom."},
+	{nil, "load.plate", "Read the most weight off the plate by the helm or on the transom; motor, batteries and people count against it."},
 	{[]string{"charge.hours"}, "charge.hours", "Count from plugging in after a trip to leaving for the next."},
 }
 
-// measures lists how to measure what was assumed.
-func measures(f *fit.Fit, assumed []answer.Assumed) []answer.Measure {
+// measures lists how to measure what was assumed, and what nothing assumes.
+func measures(c card.Card, assumed []answer.Assumed) []answer.Measure {
 	var out []answer.Measure
 	for _, r := range measureRows {
 		for _, a := range assumed {
@@ -181,13 +218,19 @@ func measures(f *fit.Fit, assumed []answer.Assumed) []answer.Measure {
 				if id, ok := fit.CellOf(r.slot); ok {
 					label = id.Describe().Label
 				}
-				taken := a.Label + " " + a.Display
-				if a.Label == label {
-					taken = a.Display
+				taken := a.Display
+				switch {
+				case a.Slot == sheet.CruiseMean.String():
+					taken += " of full current"
+				case a.Label != label:
+					taken = a.Label + " " + taken
 				}
 				out = append(out, answer.Measure{Slot: r.slot, Label: label, Taken: taken, How: r.how})
 				break
 			}
+		}
+		if _, said := c.Get(r.slot); r.slot == "load.plate" && !said {
+			out = append(out, answer.Measure{Slot: r.slot, Label: sheet.LoadPlate.Describe().Label, Taken: "not known", How: r.how})
 		}
 	}
 	return out

@@ -25,7 +25,15 @@ var rigWants = []sheet.ID{sheet.BankCapacity, sheet.ChargerCurrent, sheet.MotorC
 // that leads, nil where none fits.
 func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []string) *match.Offer {
 	wanted := slices.Contains(topics, string(meaning.Fit)) || slices.Contains(topics, string(meaning.Cost))
-	if s.r.opts.Shelf == nil || !wanted || !f.Sol.Has(sheet.ThrustNeed) || len(a.Figures) == 0 {
+	if s.r.opts.Shelf == nil || !wanted || len(a.Figures) == 0 {
+		return nil
+	}
+	if !slices.Contains(topics, string(meaning.Fit)) {
+		// Every need is judged, whatever was asked: a price is no offer for a
+		// shaft that is too short.
+		f = fit.Solve(c, []string{string(meaning.Fit)}, s.sys, nil)
+	}
+	if !f.Sol.Has(sheet.ThrustNeed) {
 		return nil
 	}
 	shelf := s.r.opts.Shelf()
@@ -72,7 +80,20 @@ func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []stri
 	if best.Rig.Yearly > 0 {
 		put(sheet.CostYearly, best.Rig.Yearly, best.Rig.YearlyHow)
 	}
+	if asked && a.Headline == "" {
+		a.Headline = costHeadline(best, shelf.Shop, s.sys)
+	}
 	return &best
+}
+
+// costHeadline says what the rig of the leading offer comes to, and whose prices
+// these are.
+func costHeadline(o match.Offer, shop string, sys unit.System) string {
+	text := unit.Show(o.Rig.Total.Dollars(), unit.Dollar, sys) + " for the rig complete, "
+	if !o.Rig.Whole() {
+		text = unit.Show(o.Rig.Total.Dollars(), unit.Dollar, sys) + " for what the shelf holds of the rig, "
+	}
+	return text + unit.Show(o.Motor.Price.Dollars(), unit.Dollar, sys) + " of it the motor, " + o.Motor.Name + ". Prices: " + shop + "."
 }
 
 // asSold is the boat with a motor of the shelf in hand, and with the batteries,

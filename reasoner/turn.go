@@ -97,6 +97,9 @@ func (s *Session) answerCard(a answer.Answer, before state, topics []string, wis
 		}
 	}
 	s.cite(&a, in, topics, wish)
+	if len(a.Figures) == 0 && len(a.Passages) > 0 && len(a.Read) == 0 {
+		a.Ask = nil // the passages answer; there is no figure for a measure to settle
+	}
 	s.compareTurns(&a, in, before, topics)
 	return a
 }
@@ -145,15 +148,7 @@ func because(f *fit.Fit, figures []answer.Figure, otherwise string) string {
 func grounded(f *fit.Fit, figures []answer.Figure) []answer.Figure {
 	return slices.DeleteFunc(figures, func(fig answer.Figure) bool {
 		id, _ := sheet.Lookup(fig.ID)
-		said, assumed := false, false
-		for _, st := range f.Sol.Chain(id) {
-			switch st.Origin {
-			case sheet.FromSaid, sheet.FromMeasured:
-				said = true
-			case sheet.Assumed:
-				assumed = true
-			}
-		}
+		said, assumed := f.Rests(id)
 		return !said && (assumed || !fig.Asked)
 	})
 }

@@ -8,8 +8,6 @@
 // must be combined by evaluating the formula at both ends.
 package band
 
-import "math"
-
 // Band is an estimate of a quantity: Low <= Nominal <= High.
 type Band[T ~float64] struct{ Low, Nominal, High T }
 
@@ -26,20 +24,3 @@ func Of[T ~float64](low, nominal, high T) Band[T] {
 
 // Wide reports whether the ends differ.
 func (b Band[T]) Wide() bool { return b.Low != b.High }
-
-// Around builds the band of a result from its nominal value and the results
-// found by moving one input at a time to its ends: deviations below and above
-// the nominal are added by the root of the sum of squares. No results give a
-// band without width.
-func Around[T ~float64](nominal T, moved []T) Band[T] {
-	var below, above float64
-	for _, m := range moved {
-		d := float64(m - nominal)
-		if d < 0 {
-			below += d * d
-		} else {
-			above += d * d
-		}
-	}
-	return Band[T]{nominal - T(math.Sqrt(below)), nominal, nominal + T(math.Sqrt(above))}
-}

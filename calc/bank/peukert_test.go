@@ -153,8 +153,8 @@ func TestMoreCurrentNeverLastsLonger(t *testing.T) {
 	})
 }
 
-// A mean throttle is not a mean current, and the mean current is not the
-// profile: the hours of full current cost more.
+// Averaging hides what the hours of full current cost: the profile takes more
+// than its mean current over the same hours.
 func TestProfileTakesMoreThanItsMean(t *testing.T) {
 	b := bank.Battery{Capacity: 100, HourRate: 20, Exponent: 1.25}
 	p, err := b.Empty([]bank.Stretch{{Current: 50, Hours: 1}, {Current: 6, Hours: 5}})

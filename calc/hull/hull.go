@@ -2,13 +2,13 @@
 // speed, and how far a weight in the bow brings the bow down.
 //
 // The resistance is the sum of three parts that are published each by itself:
-// skin friction on the ITTC-1957 line with a form factor (friction.go), the
-// residuary or wave resistance of the Delft systematic series by interpolation
+// skin friction on the correlation line of the ITTC, raised for the hull's form
+// (friction.go), wave-making interpolated in the Delft systematic series
 // (series.go), and the drag of a transom under water by Holtrop and Mennen
 // (transom.go). A main engine's leg left down adds a fourth. One measured speed
-// replaces the guesswork (calibrate.go). The statistical method of Holtrop and
-// Mennen is here in full (holtrop.go) as a check of the code against its
-// published example.
+// replaces the guesswork (calibrate.go). holtrop.go holds the whole statistical
+// method of Holtrop and Mennen: it sizes nothing here, but its worked example
+// in print shows that the parts taken from it are written down right.
 //
 // Limits: speeds of 0.3 to 2.5 m/s through still, deep water; Froude numbers up
 // to 0.45 by the series, beyond it the last slope is carried on. Round-bottomed

@@ -17,8 +17,8 @@ func WeightOutboard(displacement, boat unit.Mass) unit.Mass {
 	return max((displacement-boat)/5, 0)
 }
 
-// WeightManual is the same for manual propulsion and motors of 2 hp or less:
-// three tenths (33 CFR 183.37, from memory).
+// WeightManual is the same for boats rowed or paddled, or with an engine of at
+// most 2 hp: three tenths (33 CFR 183.37, from memory).
 func WeightManual(displacement, boat unit.Mass) unit.Mass {
 	return max((displacement-boat)*3/10, 0)
 }

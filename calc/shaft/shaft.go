@@ -2,8 +2,8 @@
 // given shaft leaves: depth over the lower unit, and the waves at which the
 // propeller draws air.
 //
-// Shaft length here is the tube from the underside of the head to the top of
-// the lower unit; other measures are in use, so an answer says which it means.
+// Shaft length here is the bare tube, between head and lower unit; others count
+// more in, so an answer says which measure it means.
 //
 // Limits: a boat at rest or at trolling pace, its mount surface level, waves
 // short against the boat. The height of the mount above the water is to be taken
@@ -19,7 +19,7 @@ import (
 
 // A Need lists what a shaft must span.
 type Need struct {
-	Height unit.Length // mount surface above the water, at its highest
+	Height unit.Length // from the water up to the mount surface, with the bow as high as it comes
 	Above  unit.Length // mount and head above that surface
 	Cover  unit.Length // water over the top of the lower unit
 	Chop   unit.Length // added for waves
@@ -32,7 +32,8 @@ func (n Need) Length() unit.Length { return n.Height + n.Above + n.Cover + n.Cho
 func Chop(wave unit.Length, share float64) unit.Length { return unit.Length(float64(wave) * share) }
 
 // Submergence is the depth to the top of the lower unit that a shaft leaves:
-// its length less what is above the water. Negative where the unit hangs clear.
+// its length less what is above the water. Negative where the unit hangs in the
+// air.
 func Submergence(length, height, above unit.Length) unit.Length { return length - height - above }
 
 // WaveLimit is the wave height at which the propeller begins to draw air. The
@@ -54,7 +55,7 @@ type Verdict int
 
 const (
 	Short Verdict = iota // below the need by more than Tight allows
-	Tight                // a fraction below it: the need already holds its allowances
+	Tight                // below it by less: the allowances in the need cover that much
 	Fits
 	Long // works, but stands in the way
 )

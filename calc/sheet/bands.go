@@ -53,70 +53,103 @@ func bitsets(n, size int) []bitset {
 // another motor or wire. Several inputs that cause the same jump do not make it
 // larger, so of the jumps only the farthest counts.
 func (s *Solution) setBands() {
-	n := len(s.steps)
-	sets := bitsets(n+2, n)
-	reads, pending := sets[:n], sets[n] // by step: the later steps that read it
-	behind := sets[n+1]                 // of the move under way: the steps that read one that jumped
-	for j := range s.steps {
-		for _, in := range s.steps[j].Inputs {
-			reads[s.at[in]-1].set(j)
-		}
-	}
-	sums := make([]float64, 4*n)
-	below, above := sums[:n], sums[n:2*n]         // squares of the smooth deviations
-	dropped, rose := sums[2*n:3*n], sums[3*n:4*n] // squares of the farthest jumps
-	vals := append([]float64(nil), s.walk.vals...)
-	moved := make([]ID, 0, n)
+	sp := newSpreading(s)
 	for i := range s.steps {
 		st := &s.steps[i]
 		if !spread(st) {
 			continue
 		}
 		for _, end := range [2]float64{st.Band.Low, st.Band.High} {
-			if end == st.Value {
-				continue
-			}
-			vals[st.ID] = end
-			moved = append(moved[:0], st.ID)
-			copy(pending, reads[i])
-			clear(behind)
-			for j := pending.least(); j >= 0; j = pending.least() {
-				pending.clear(j)
-				t := &s.steps[j]
-				x, ok := s.again(t, vals)
-				if !ok || x == t.Value {
-					continue // unmoved, or outside the formula's range: there the nominal stands, and the band stops
-				}
-				vals[t.ID] = x
-				moved = append(moved, t.ID)
-				pending.join(reads[j])
-				jumped := t.Row.Ladder || behind.has(j)
-				if jumped {
-					behind.join(reads[j])
-				}
-				switch d := x - t.Value; {
-				case jumped && d < 0:
-					dropped[j] = max(dropped[j], d*d)
-				case jumped:
-					rose[j] = max(rose[j], d*d)
-				case d < 0:
-					below[j] += d * d
-				default:
-					above[j] += d * d
-				}
-			}
-			for _, id := range moved {
-				vals[id] = s.walk.vals[id]
+			if end != st.Value {
+				sp.move(i, end)
 			}
 		}
 	}
 	for j := range s.steps {
-		st := &s.steps[j]
-		if st.Origin == Computed && !st.Row.Ladder {
-			st.Band = band.Band[float64]{Low: st.Value - math.Sqrt(below[j]+dropped[j]), Nominal: st.Value, High: st.Value + math.Sqrt(above[j]+rose[j])}
+		if st := &s.steps[j]; st.Origin == Computed && !st.Row.Ladder {
+			st.Band = sp.far.band(j, st.Value)
 		}
 	}
-	s.setLadders(vals)
+	s.setLadders(sp.vals)
+}
+
+// A spreading follows one changed input after another through the steps.
+type spreading struct {
+	s       *Solution
+	reads   []bitset  // by step: the later steps that read it
+	pending bitset    // of the move under way: the steps still to be looked at
+	behind  bitset    // of the move under way: the steps that read one that jumped
+	vals    []float64 // the nominal values, but for the move under way
+	moved   []ID
+	far     deviations
+}
+
+func newSpreading(s *Solution) *spreading {
+	n := len(s.steps)
+	sets := bitsets(n+2, n)
+	sp := &spreading{s: s, reads: sets[:n], pending: sets[n], behind: sets[n+1],
+		vals: append([]float64(nil), s.walk.vals...), moved: make([]ID, 0, n), far: newDeviations(n)}
+	for j := range s.steps {
+		for _, in := range s.steps[j].Inputs {
+			sp.reads[s.at[in]-1].set(j)
+		}
+	}
+	return sp
+}
+
+// move puts step i at one of its ends, notes how far each step behind it goes,
+// and takes it back.
+func (sp *spreading) move(i int, end float64) {
+	s := sp.s
+	sp.vals[s.steps[i].ID] = end
+	sp.moved = append(sp.moved[:0], s.steps[i].ID)
+	copy(sp.pending, sp.reads[i])
+	clear(sp.behind)
+	for j := sp.pending.least(); j >= 0; j = sp.pending.least() {
+		sp.pending.clear(j)
+		t := &s.steps[j]
+		x, ok := s.again(t, sp.vals)
+		if !ok || x == t.Value {
+			continue // unmoved, or outside the formula's range: there the nominal stands, and the band stops
+		}
+		sp.vals[t.ID] = x
+		sp.moved = append(sp.moved, t.ID)
+		sp.pending.join(sp.reads[j])
+		jumped := t.Row.Ladder || sp.behind.has(j)
+		if jumped {
+			sp.behind.join(sp.reads[j])
+		}
+		sp.far.add(j, x-t.Value, jumped)
+	}
+	for _, id := range sp.moved {
+		sp.vals[id] = s.walk.vals[id]
+	}
+}
+
+// deviations holds by step how far it went to either side, as squares: of smooth
+// changes the sum, of jumps the farthest.
+type deviations struct{ below, above, dropped, rose []float64 }
+
+func newDeviations(n int) deviations {
+	all := make([]float64, 4*n)
+	return deviations{all[:n], all[n : 2*n], all[2*n : 3*n], all[3*n:]}
+}
+
+func (f deviations) add(j int, d float64, jumped bool) {
+	switch {
+	case jumped && d < 0:
+		f.dropped[j] = max(f.dropped[j], d*d)
+	case jumped:
+		f.rose[j] = max(f.rose[j], d*d)
+	case d < 0:
+		f.below[j] += d * d
+	default:
+		f.above[j] += d * d
+	}
+}
+
+func (f deviations) band(j int, nominal float64) band.Band[float64] {
+	return band.Band[float64]{Low: nominal - math.Sqrt(f.below[j]+f.dropped[j]), Nominal: nominal, High: nominal + math.Sqrt(f.above[j]+f.rose[j])}
 }
 
 // setLadders gives a choice of the next size the sizes at the ends of what it

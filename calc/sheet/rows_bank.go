@@ -15,8 +15,8 @@ var (
 	// BatterySetVolts is what the batteries in hand make together by their
 	// count and layout alone; unknown where no count was said.
 	BatterySetVolts   = inner("battery.set-volts", unit.Volt, "Voltage the batteries make")
-	BankSeries        = inner("bank.series", unit.Count, "Batteries in series")
-	BankStrings       = inner("bank.strings", unit.Count, "Strings side by side")
+	BankSeries        = inner("bank.series", unit.Count, "Batteries in a string")
+	BankStrings       = inner("bank.strings", unit.Count, "Strings")
 	BatteryExponent   = inner("battery.peukert", unit.Factor, "Peukert exponent")
 	BatteryHourRate   = inner("battery.hour-rate", unit.Hour, "Hours at which the capacity is rated")
 	BatteryCold       = inner("battery.cold-factor", unit.Fraction, "Capacity left at this temperature")
@@ -30,9 +30,14 @@ var (
 	BatteryDensity = inner("battery.mass-per-100ah", unit.Weight, "Weight of 100 Ah at 12 volts")
 	// BankNeed is the capacity that the day asks for, BatteryEach the capacity
 	// of one battery, in hand or still to be bought.
-	BankNeed    = inner("bank.need", unit.AmpHour, "Capacity needed")
-	BatteryEach = inner("battery.each", unit.AmpHour, "Capacity of each battery")
-	BatteryCase = word("battery.case", "Case size that holds it")
+	BankNeed = inner("bank.need", unit.AmpHour, "Capacity needed")
+	// BankLimitNeed is the capacity that carries the hours said when it is drawn
+	// down to the limit, and BankLimitStrings how many strings that takes: what a
+	// second string buys is a longer life.
+	BankLimitNeed    = inner("bank.need-limit", unit.AmpHour, "Capacity needed when drawn to the limit")
+	BankLimitStrings = inner("bank.strings-limit", unit.Count, "Strings when drawn to the limit")
+	BatteryEach      = inner("battery.each", unit.AmpHour, "Capacity of each battery")
+	BatteryCase      = word("battery.case", "Case size that holds it")
 	// RunDepth is the share of the charge that a run time uses: of given
 	// batteries up to the limit, of a bank for hours that were said what it was
 	// sized for.
@@ -88,10 +93,10 @@ func ratedBank(v View) bank.Battery {
 }
 
 var bankRows = joinRows(batteryRows, layoutRows, needRows, bankFigureRows, depthRows,
-	runtimeRows(RuntimeFull, MotorCurrent, RuntimeFull50, "full throttle"),
+	runtimeRows(RuntimeFull, MotorCurrent, RuntimeFull50, BatteryLimitDepth, "full throttle"),
 	dutyRows,
-	runtimeRows(RuntimeCruise, CruiseCurrent, RuntimeUse50, "use"),
-	runtimeRows(RuntimeHold, HoldDayCurrent, RuntimeHold50, "holding"),
+	runtimeRows(RuntimeCruise, CruiseCurrent, RuntimeUse50, RunDepth, "use"),
+	runtimeRows(RuntimeHold, HoldDayCurrent, RuntimeHold50, BatteryLimitDepth, "holding"),
 	rangeRows)
 
 func joinRows(groups ...[]Row) []Row {
@@ -141,14 +146,21 @@ var layoutRows = []Row{
 	{Name: "strings from the batteries in hand", Gives: BankStrings, Needs: []ID{BatteryCount, BankSeries}, Source: bankPractice, Basis: Practice,
 		Formula: "{battery.count} / {bank.series}, whole strings",
 		Compute: stringsInHand},
-	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
+	{Name: "strings when drawn to the limit", Gives: BankLimitStrings, Needs: []ID{BankLimitNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Source: bankPractice, Basis: Practice, Ladder: true,
+		When:    noBattery,
+		Formula: "{bank.need-limit} in {battery.chemistry} batteries of a usual size, whole strings",
+		Compute: func(v View) (float64, error) { return stringsFor(v, BankLimitNeed), nil }},
+	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity, BankLimitStrings}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
 		When: func(v View) bool {
 			return noBattery(v) && hoursSaid(v)
 		},
 		Formula: "{bank.need} in {battery.chemistry} batteries of a usual size, whole strings",
 		Compute: func(v View) (float64, error) {
-			sizes := sizesOf(v)
-			return max(1, math.Ceil(v.Of(BankNeed)/sizes[len(sizes)-1]-1e-9)), nil
+			n := stringsFor(v, BankNeed)
+			if least := v.Of(BankLimitStrings); v.Noting() && least > 0 && n > least {
+				v.Warn("drawn to the limit, " + number(least) + " would do, and wear out sooner")
+			}
+			return n, nil
 		}},
 	{Name: "one string unless said", Gives: BankStrings, Source: bankPractice, Basis: Practice,
 		Assume: func(View) (Guess, bool) {
@@ -199,6 +211,12 @@ func stringsInHand(v View) (float64, error) {
 	return n, nil
 }
 
+// stringsFor is how many strings of the largest usual battery hold a capacity.
+func stringsFor(v View, need ID) float64 {
+	sizes := sizesOf(v)
+	return max(1, math.Ceil(v.Of(need)/sizes[len(sizes)-1]-1e-9))
+}
+
 // sizesOf are the capacities in which a battery of the kind is sold.
 func sizesOf(v View) Ladder { return v.Ladder(BatteryEach, Ladder(usualOf(v).SizesAh)) }
 
@@ -222,6 +240,15 @@ var needRows = []Row{
 		Compute: func(v View) (float64, error) { return capacityFor(v, dutyStretches(v)) }},
 	steadyNeed("bank for the hours, below the rated current", "{cruise.current} x {use.hours} / "+needShare, true),
 	steadyNeed("bank for the hours", "{cruise.current} x {battery.hour-rate} x ({use.hours} / ({battery.hour-rate} x "+needShare+"))^(1/{battery.peukert})", false),
+	{Name: "bank for the hours, drawn to the limit", Gives: BankLimitNeed, Needs: []ID{CruiseCurrent, UseHours, BatteryExponent, BatteryHourRate, BatteryLimitDepth, BatteryAgeing, BatteryCold},
+		Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
+		When:    func(v View) bool { return noBattery(v) && hoursSaid(v) && len(v.Duty()) == 0 },
+		Formula: "smallest bank that gives {cruise.current} for {use.hours} on ({battery.depth-limit} x {battery.ageing} x {battery.cold-factor}) of it, by Peukert's exponent {battery.peukert} from the {battery.hour-rate} rate",
+		Compute: func(v View) (float64, error) {
+			one := [1]bank.Stretch{{Current: v.Current(CruiseCurrent), Hours: v.Hours(UseHours)}}
+			c, err := bank.CapacityFor(one[:], v.Hours(BatteryHourRate), v.Of(BatteryExponent), v.Of(BatteryLimitDepth)*v.Of(BatteryAgeing)*v.Of(BatteryCold))
+			return c.AmpereHours(), err
+		}},
 	{Name: "battery in hand", Gives: BatteryEach, Needs: []ID{BatteryCapacity}, Source: "as said, or from its case", Basis: Said,
 		Formula: "{battery.capacity}",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryCapacity), capacityInRange(v) }},

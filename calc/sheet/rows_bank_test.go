@@ -233,7 +233,7 @@ func TestSheetBankToHoursAndBack(t *testing.T) {
 // onlyDecide are needs that choose a row or guard it and do not enter its result.
 var onlyDecide = map[string][]ID{
 	"voltage of batteries side by side":  {BatteryCount},
-	"breaker":                            {MotorCurrent},
+	"breaker":                            {WireAmps},
 	"drop by the wire-area formula":      {WireJudged},
 	"charge time":                        {ChargeAccept},
 	"bank for the profile":               {MotorIdle, DialExponent},

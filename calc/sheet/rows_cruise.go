@@ -96,10 +96,15 @@ var cruiseRows = []Row{
 		},
 	},
 	{
-		Name: "current by way of fishing", Gives: CruiseMean, Needs: []ID{UseStyle}, Said: []ID{WindSpeed},
+		Name: "current by way of fishing", Gives: CruiseMean, Needs: []ID{UseStyle}, May: []ID{CurrentSpeed}, Said: []ID{WindSpeed},
 		Source: "mean current by way of fishing, from memory", Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
-			s, ok := typical.StyleOf(v.Word(UseStyle), v.Speed(WindSpeed), v.Said(WindSpeed))
+			// A stream asks as much of a boat that holds as the wind of the same drag.
+			air, told := v.Speed(WindSpeed), v.Said(WindSpeed)
+			if w := typical.WindLike(v.Speed(CurrentSpeed)); w > 0 {
+				air, told = max(w, air), true
+			}
+			s, ok := typical.StyleOf(v.Word(UseStyle), air, told)
 			if !ok {
 				return Guess{}, false
 			}

@@ -289,7 +289,7 @@ func eachBattery(v View, chem string) band.Band[float64] {
 		k := ah / 100 * volts / 12
 		return band.Of(c.PoundsPer100Ah.Low*k, c.PoundsPer100Ah.Nominal*k, c.PoundsPer100Ah.High*k)
 	}
-	if v.Word(BoatHull) == typical.Kayak {
+	if h := v.Word(BoatHull); h == typical.Kayak || h == typical.Canoe {
 		return band.Of(11.0, 24, 58) // from memory: a small lithium or sealed battery, at most a group 27
 	}
 	return typical.GroupBatteryOf("27").Pounds

@@ -174,7 +174,7 @@ func TestMeanCurrentOfAProfile(t *testing.T) {
 	if got, want := s.Value(CruiseFixed), (1+5*0.33)/6*50; math.Abs(got-want) > 1e-9 {
 		t.Errorf("fixed: %g A, want %g", got, want)
 	}
-	// A mean throttle is not a mean current: 0.44 of the dial all day draws less.
+	// The dial's mean hides the peaks: 0.44 of it all day draws less.
 	even := solved(cruiseFigures, lbf(MotorThrust, 55), num(UseThrottle, (1+5.0/3)/6))
 	if even.Value(CruiseVariable) >= s.Value(CruiseVariable) {
 		t.Errorf("the mean throttle draws %g A, the profile %g A", even.Value(CruiseVariable), s.Value(CruiseVariable))

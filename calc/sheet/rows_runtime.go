@@ -8,20 +8,22 @@ import (
 
 // depthRows: how far down a run time goes. Given batteries are run to the limit of
 // their chemistry, with the time for a long life beside it; a bank for hours that
-// were said was sized for a long life and old age, and its run time is those hours.
+// were said was sized for a long life and old age, and its run time in use is
+// those hours. Full throttle and holding go to the limit in both cases, so that
+// they compare from one answer to the next.
 var depthRows = []Row{
 	{Name: "share used of a bank for the hours said", Gives: RunDepth, Needs: []ID{BatteryLongDepth, BatteryAgeing}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice,
 		When:    func(v View) bool { return noBattery(v) && hoursSaid(v) },
 		Formula: "{battery.depth-long-life} for a long life x {battery.ageing} when old",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryLongDepth) * v.Of(BatteryAgeing), nil }},
 	{Name: "share used of given batteries", Gives: RunDepth, Needs: []ID{BatteryLimitDepth}, Source: bankPractice, Basis: Practice,
-		Formula: "{battery.depth-limit}, the limit, of batteries as good as new",
+		Formula: "{battery.depth-limit} of batteries as good as new",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryLimitDepth), nil }},
 }
 
 // runtimeRows give a run time at a steady current. Below the rated current the
 // law is capped, and the row shows plain division.
-func runtimeRows(figure, current, longLife ID, name string) []Row {
+func runtimeRows(figure, current, longLife, deepest ID, name string) []Row {
 	row := func(gives, depth ID, name string, slow bool) Row {
 		amps := "{" + current.String() + "}"
 		formula := "{battery.hour-rate} x ({bank.capacity} / (" + amps + " x {battery.hour-rate}))^{battery.peukert}"
@@ -41,7 +43,7 @@ func runtimeRows(figure, current, longLife ID, name string) []Row {
 	long, shown := "run time at "+name+" for a long life", "run time at "+name
 	rows := []Row{
 		row(longLife, BatteryLongDepth, long, true), row(longLife, BatteryLongDepth, long, false),
-		row(figure, RunDepth, shown, true), row(figure, RunDepth, shown, false),
+		row(figure, deepest, shown, true), row(figure, deepest, shown, false),
 	}
 	for i := range rows {
 		r := &rows[i]

@@ -82,7 +82,7 @@ var thrustRows = []Row{
 	},
 	{
 		Name: "thrust by weight, raised", Gives: ThrustRuleRaised,
-		Needs:   []ID{LoadTotal, ThrustRatioRaised},
+		Needs: []ID{LoadTotal, ThrustRatioRaised}, May: []ID{MotorCount},
 		Formula: "{load.total} x {thrust.ratio-raised}", Source: sourceRule, Basis: Practice,
 		Compute: raisedByWeight,
 	},
@@ -305,8 +305,8 @@ func raisedByWeight(v View) (float64, error) {
 	raised := prop.ByWeight(v.Mass(LoadTotal), v.Of(ThrustRatioRaised)).Newtons()
 	plain := prop.ByWeight(v.Mass(LoadTotal), prop.PlainRatio).Newtons()
 	ladder := v.Ladder(ThrustClass, ThrustLadder)
-	if most := ladder[len(ladder)-1]; raised > most && plain <= most {
-		v.Warn("the raised rule asks for more than the largest single rating, " + unit.Show(most, unit.Thrust, unit.US) + ", where it stops")
+	if most := ladder[len(ladder)-1] * max(v.Of(MotorCount), 1); raised > most && plain <= most {
+		v.Warn("the raised rule asks for more than the largest rating, " + unit.Show(most, unit.Thrust, unit.US) + ", where it stops")
 		return most, nil
 	}
 	return raised, nil
@@ -357,7 +357,7 @@ func class(v View, need float64) (float64, error) {
 		return ladder[len(ladder)-1], nil // the ladder goes no further
 	}
 	return 0, &RangeError{Cell: ThrustNeed, Value: need, High: ladder[len(ladder)-1],
-		Text: fmt.Sprintf("above the largest single rating, %s: two motors, or no job for an electric bow motor",
+		Text: fmt.Sprintf("above the largest single rating, %s: two motors, or a job for the main engine",
 			unit.Show(ladder[len(ladder)-1], unit.Thrust, unit.US))}
 }
 

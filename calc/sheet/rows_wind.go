@@ -176,7 +176,7 @@ var windRows = []Row{
 	{
 		Name: "more for gusts", Gives: WindGusts,
 		Needs:   []ID{WindForce, WindGustFactor},
-		Formula: "{wind.force} x ({wind.gust-factor}^2 - 1)",
+		Formula: "{wind.force} x (({wind.gust-factor})^2 - 1)",
 		Source:  "force goes with the square of the wind", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return wind.GustAllowance(v.Force(WindForce), v.Of(WindGustFactor)).Newtons(), nil
@@ -206,7 +206,7 @@ var windRows = []Row{
 		Name: "gusts, swinging and waves", Gives: WindAllowance,
 		Needs: []ID{WindGusts, WindSwing, ChopForce}, Said: []ID{ChopHeight},
 		When:    func(v View) bool { return v.Said(ChopHeight) },
-		Formula: "square root of {wind.gust-allowance}^2 + {wind.swing-allowance}^2 + {chop.force}^2",
+		Formula: "square root of (({wind.gust-allowance})^2 + ({wind.swing-allowance})^2 + ({chop.force})^2)",
 		Source:  "independent allowances add by root sum of squares", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return prop.Pull(0, v.Force(WindGusts), v.Force(WindSwing), v.Force(ChopForce)).Newtons(), nil
@@ -215,7 +215,7 @@ var windRows = []Row{
 	{
 		Name: "gusts and swinging", Gives: WindAllowance,
 		Needs:   []ID{WindGusts, WindSwing},
-		Formula: "square root of {wind.gust-allowance}^2 + {wind.swing-allowance}^2",
+		Formula: "square root of (({wind.gust-allowance})^2 + ({wind.swing-allowance})^2)",
 		Source:  "independent allowances add by root sum of squares", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return prop.Pull(0, v.Force(WindGusts), v.Force(WindSwing)).Newtons(), nil

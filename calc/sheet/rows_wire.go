@@ -12,6 +12,8 @@ import (
 
 // Inner cells of the wire and its protection.
 var (
+	// WireAmps is the current of one motor: several have a wire and a breaker each.
+	WireAmps = inner("wire.current", unit.Ampere, "Current in the wire")
 	// WireJudged is the wire that ampacity, drop and thrust loss are given
 	// for: the one said, otherwise the one chosen.
 	WireJudged    = inner("wire.judged", unit.WireGauge, "Wire considered")
@@ -65,6 +67,13 @@ var wireInputRows = []Row{
 		Assume: func(View) (Guess, bool) {
 			return Guess{Value: typical.RunUnknownBoat, Why: "batteries aft and motor forward on a middling boat, unless you say"}, true
 		}},
+	{Name: "current of each of several motors", Gives: WireAmps, Needs: []ID{MotorCurrent, MotorCount}, Source: bankPractice, Basis: Practice,
+		When:    func(v View) bool { return v.Of(MotorCount) > 1 },
+		Formula: "{motor.current} / {motor.count}, each on a wire and a breaker of its own",
+		Compute: func(v View) (float64, error) { return v.Of(MotorCurrent) / v.Of(MotorCount), nil }},
+	{Name: "current of the motor", Gives: WireAmps, Needs: []ID{MotorCurrent}, Source: "the wire carries what the motor draws", Basis: Model,
+		Formula: "{motor.current}",
+		Compute: func(v View) (float64, error) { return v.Of(MotorCurrent), nil }},
 	tradeConstant(WireContacts, "resistance of plug, breaker and lugs", bankMemory, "a sound plug, breaker and lugs", typical.ContactOhms),
 	tradeConstant(WirePower, "power of voltage that thrust follows", bankMemory, "2 for an ideal motor, less with armature resistance", typical.ThrustPower),
 }
@@ -86,20 +95,20 @@ func assumeRun(v View) (Guess, bool) {
 // must outlast.
 func wireDuty(v View, run unit.Length, carry unit.Current) wire.Duty {
 	return wire.Duty{
-		Current: v.Current(MotorCurrent), Carry: carry, Volts: v.Voltage(RatedVolts), Run: run,
+		Current: v.Current(WireAmps), Carry: carry, Volts: v.Voltage(RatedVolts), Run: run,
 		MaxDrop: v.Of(WireDropTarget), Insulation: v.Temperature(WireInsulation), Place: wire.PlaceOf(v.Word(WirePlace)),
 	}
 }
 
 // dutyCells are what wireDuty reads.
-var dutyCells = []ID{MotorCurrent, RatedVolts, WireDropTarget, WireInsulation, WirePlace}
+var dutyCells = []ID{WireAmps, RatedVolts, WireDropTarget, WireInsulation, WirePlace}
 
 // breakerRows: rating, distance and voltage.
 var breakerRows = []Row{
-	{Name: "least breaker", Gives: BreakerFloor, Needs: []ID{MotorCurrent}, Source: bankPractice, Basis: Practice,
-		Formula: "1.05 x {motor.current}",
-		Compute: func(v View) (float64, error) { return wire.BreakerFloor(v.Current(MotorCurrent)).Amperes(), nil }},
-	{Name: "breaker", Gives: BreakerRating, Needs: []ID{BreakerFloor, MotorCurrent}, May: []ID{WireGaugeSaid, WireInsulation, WirePlace}, Source: breakerSource, Basis: Practice, Ladder: true,
+	{Name: "least breaker", Gives: BreakerFloor, Needs: []ID{WireAmps}, Source: bankPractice, Basis: Practice,
+		Formula: "1.05 x {wire.current}",
+		Compute: func(v View) (float64, error) { return wire.BreakerFloor(v.Current(WireAmps)).Amperes(), nil }},
+	{Name: "breaker", Gives: BreakerRating, Needs: []ID{BreakerFloor, WireAmps}, May: []ID{WireGaugeSaid, WireInsulation, WirePlace}, Source: breakerSource, Basis: Practice, Ladder: true,
 		Formula: "next standard rating above {breaker.floor}",
 		Compute: chooseBreaker},
 
@@ -139,12 +148,12 @@ func distanceRow(gives ID, l wire.Leaving, name, formula, source string, basis B
 // chooseBreaker takes the next rating up and says how it stands to the wire that
 // was said; a wire still to be chosen is chosen to suit it.
 func chooseBreaker(v View) (float64, error) {
-	if v.Of(MotorCurrent) <= 0 {
-		return 0, &RangeError{Cell: MotorCurrent, Value: v.Of(MotorCurrent), Text: "a motor draws some current"}
+	if v.Of(WireAmps) <= 0 {
+		return 0, &RangeError{Cell: WireAmps, Value: v.Of(WireAmps), Text: "a motor draws some current"}
 	}
 	rating, ok := v.Ladder(BreakerRating, Ladder(typical.Breakers)).Next(v.Of(BreakerFloor))
 	if !ok {
-		return 0, &RangeError{Cell: MotorCurrent, Value: v.Of(MotorCurrent), Text: "more than the largest breaker in the series allows: a higher voltage needs less current"}
+		return 0, &RangeError{Cell: WireAmps, Value: v.Of(WireAmps), Text: "more than the largest breaker in the series allows: a higher voltage needs less current"}
 	}
 	if !v.Has(WireGaugeSaid) {
 		return rating, nil
@@ -154,7 +163,7 @@ func chooseBreaker(v View) (float64, error) {
 	if err != nil {
 		return rating, nil // the wire's own figures say what is wrong with it
 	}
-	switch wire.Guards(unit.Current(rating), v.Current(MotorCurrent), ampacity) {
+	switch wire.Guards(unit.Current(rating), v.Current(WireAmps), ampacity) {
 	case wire.TooLarge:
 		v.Warn(fmt.Sprintf("not on %s: it carries %.0f A, too little for this motor and its breaker; rewire before fitting it", wire.Name(g), ampacity.Amperes()))
 	case wire.NextSizeUp:
@@ -166,7 +175,7 @@ func chooseBreaker(v View) (float64, error) {
 // wireFigureRows: gauge, ampacity, drop and its cost.
 var wireFigureRows = []Row{
 	{Name: "smallest wire that passes", Gives: WireGauge, Needs: append([]ID{WireRun}, dutyCells...), May: []ID{BreakerRating}, Source: "drop by copper resistance at its temperature; " + ampacitySource, Basis: Regulation, Ladder: true,
-		Formula: "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {motor.current} over {wire.run}, with an ampacity not below {breaker.rating}, {wire.insulation} insulation, {wire.place}",
+		Formula: "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {wire.current} over {wire.run}, with an ampacity not below {breaker.rating}, {wire.insulation} insulation, {wire.place}",
 		Compute: func(v View) (float64, error) {
 			r, err := wire.Smallest(wireDuty(v, v.Length(WireRun), v.Current(BreakerRating)))
 			return float64(r.Gauge), err
@@ -183,17 +192,17 @@ var wireFigureRows = []Row{
 	{Name: "air around the wire", Gives: WireAmbient, Needs: []ID{WirePlace}, Source: ampacitySource, Basis: Regulation,
 		Formula: "what Table 5 takes for a wire {wire.place}",
 		Compute: func(v View) (float64, error) { return wire.PlaceOf(v.Word(WirePlace)).Ambient().Celsius(), nil }},
-	{Name: "conductor temperature", Gives: WireHeat, Needs: []ID{MotorCurrent, WireAmpacity, WireInsulation, WireAmbient}, Source: "heat balance on " + ampacitySource, Basis: Model,
-		Formula: "{wire.ambient} + ({wire.insulation} - {wire.ambient}) x ({motor.current} / {wire.ampacity})^2",
+	{Name: "conductor temperature", Gives: WireHeat, Needs: []ID{WireAmps, WireAmpacity, WireInsulation, WireAmbient}, Source: "heat balance on " + ampacitySource, Basis: Model,
+		Formula: "{wire.ambient} + ({wire.insulation} - {wire.ambient}) x ({wire.current} / {wire.ampacity})^2",
 		Compute: func(v View) (float64, error) {
 			rating, err := wire.Rating(v.Temperature(WireInsulation))
 			if err != nil {
 				return 0, err
 			}
-			if v.Of(MotorCurrent) > v.Of(WireAmpacity) {
+			if v.Of(WireAmps) > v.Of(WireAmpacity) {
 				v.Warn("the wire carries more than it may: it runs hotter than its insulation is made for")
 			}
-			return wire.ConductorTemperature(v.Current(MotorCurrent), v.Current(WireAmpacity), rating, v.Temperature(WireAmbient)).Celsius(), nil
+			return wire.ConductorTemperature(v.Current(WireAmps), v.Current(WireAmpacity), rating, v.Temperature(WireAmbient)).Celsius(), nil
 		}},
 	{Name: "resistance of the pair", Gives: WireOhms, Needs: []ID{WireJudged, WireRun, WireHeat}, Source: copperSource, Basis: Standard,
 		Formula: "2 x {wire.run} of {wire.judged} copper at {wire.temperature}",
@@ -201,10 +210,10 @@ var wireFigureRows = []Row{
 			r, err := wire.Loop(v.Gauge(WireJudged), v.Length(WireRun), v.Temperature(WireHeat))
 			return r.Ohms(), err
 		}},
-	{Name: "volts lost in the wire", Gives: WireVolts, Needs: []ID{MotorCurrent, WireOhms}, Source: "Ohm's law", Basis: Model,
-		Formula: "{motor.current} x {wire.resistance}",
+	{Name: "volts lost in the wire", Gives: WireVolts, Needs: []ID{WireAmps, WireOhms}, Source: "Ohm's law", Basis: Model,
+		Formula: "{wire.current} x {wire.resistance}",
 		Compute: func(v View) (float64, error) {
-			return wire.Drop(v.Current(MotorCurrent), v.Resistance(WireOhms)).Volts(), nil
+			return wire.Drop(v.Current(WireAmps), v.Resistance(WireOhms)).Volts(), nil
 		}},
 	{Name: "voltage drop", Gives: WireDrop, Needs: []ID{WireVolts, RatedVolts}, Source: "Ohm's law", Basis: Model,
 		Formula: "{wire.volts} / {motor.volts}",
@@ -224,10 +233,10 @@ var wireFigureRows = []Row{
 			a, err := wire.Area(v.Gauge(WireJudged))
 			return a.CircularMils(), err
 		}},
-	{Name: "drop by the wire-area formula", Gives: WireDropMils, Needs: []ID{WireMils, WireJudged, MotorCurrent, WireRun, RatedVolts}, Source: milsSource, Basis: Standard,
-		Formula: "10.75 x {motor.current} x 2 x {wire.run}, in feet, / {wire.area-mils} circular mils / {motor.volts}",
+	{Name: "drop by the wire-area formula", Gives: WireDropMils, Needs: []ID{WireMils, WireJudged, WireAmps, WireRun, RatedVolts}, Source: milsSource, Basis: Standard,
+		Formula: "10.75 x {wire.current} x 2 x {wire.run}, in feet, / {wire.area-mils} circular mils / {motor.volts}",
 		Compute: func(v View) (float64, error) {
-			e, err := wire.DropByMils(v.Gauge(WireJudged), v.Current(MotorCurrent), v.Length(WireRun))
+			e, err := wire.DropByMils(v.Gauge(WireJudged), v.Current(WireAmps), v.Length(WireRun))
 			return e.Volts() / v.Of(RatedVolts), err
 		}},
 	{Name: "resistance result above the wire-area formula", Gives: WireMilsExtra, Needs: []ID{WireDrop, WireDropMils, WireHeat}, Source: "K = 10.75 is copper at 29 C; a loaded wire is warmer", Basis: Model,
@@ -238,19 +247,19 @@ var wireFigureRows = []Row{
 			}
 			return v.Of(WireDrop)/v.Of(WireDropMils) - 1, nil
 		}},
-	{Name: "thrust lost to the drop", Gives: WireThrustLoss, Needs: []ID{WireVolts, MotorCurrent, WireContacts, RatedVolts, WirePower}, Source: "thrust by a power of voltage, from memory; 2 for an ideal motor", Basis: Model,
-		Formula: "1 - (1 - ({wire.volts} + {motor.current} x {wire.contacts}) / {motor.volts})^{wire.thrust-power}",
+	{Name: "thrust lost to the drop", Gives: WireThrustLoss, Needs: []ID{WireVolts, WireAmps, WireContacts, RatedVolts, WirePower}, Source: "thrust by a power of voltage, from memory; 2 for an ideal motor", Basis: Model,
+		Formula: "1 - (1 - ({wire.volts} + {wire.current} x {wire.contacts}) / {motor.volts})^{wire.thrust-power}",
 		Compute: func(v View) (float64, error) {
-			lost := v.Of(WireVolts) + v.Of(MotorCurrent)*v.Of(WireContacts)
+			lost := v.Of(WireVolts) + v.Of(WireAmps)*v.Of(WireContacts)
 			return wire.ThrustLoss(min(1, lost/v.Of(RatedVolts)), v.Of(WirePower))
 		}},
 	{Name: "longest run of the wire", Gives: WireLongest, Needs: append([]ID{WireJudged}, dutyCells...), Source: copperSource + "; " + ampacitySource, Basis: Model,
-		Formula: "run at which {wire.judged}, {wire.insulation} insulation, {wire.place}, loses {wire.drop-target} of {motor.volts} at {motor.current}",
+		Formula: "run at which {wire.judged}, {wire.insulation} insulation, {wire.place}, loses {wire.drop-target} of {motor.volts} at {wire.current}",
 		Compute: func(v View) (float64, error) {
 			return wire.LongestRun(v.Gauge(WireJudged), wireDuty(v, 0, 0)).Metres(), nil
 		}},
 	{Name: "runs side by side", Gives: WireParallel, Needs: append([]ID{WireGaugeSaid, WireRun}, dutyCells...), Source: "equal wires share the current", Basis: Model, Ladder: true,
-		Formula: "{wire.gauge-said} runs, {wire.insulation} insulation, {wire.place}, that share {motor.current} and lose no more than {wire.drop-target} of {motor.volts} over {wire.run}",
+		Formula: "{wire.gauge-said} runs, {wire.insulation} insulation, {wire.place}, that share {wire.current} and lose no more than {wire.drop-target} of {motor.volts} over {wire.run}",
 		Compute: func(v View) (float64, error) {
 			n := wire.SideBySide(v.Gauge(WireGaugeSaid), wireDuty(v, v.Length(WireRun), 0))
 			if n == 0 {

@@ -2,17 +2,19 @@
 // cell, every formula and every assumption is a row that names the cells it
 // needs and the one it gives, and a solution is a walk over that graph.
 //
-// What to compute, what is missing, why a figure is what it is, how far it may
-// be trusted and which measure is worth asking for are all read off the same
-// walk: nothing else in the program decides them again.
+// One walk answers all that can be asked of a figure: whether it can be known
+// and what it still lacks, how it came about, how far to trust it, and which
+// measure would move it most. No other package has a second opinion on these.
 //
 //	cells.go     the cells: slots and figures by their public names
 //	book.go      the rows, gathered in one Book; the order of preference
 //	solve.go     the walk: given, computed, assumed, or unknown
 //	bands.go     each assumption moved to its ends: how far a figure may be trusted
 //	moves.go     each assumption as if it had been said: the measure worth asking for
+//	reverse.go   one more cell given: the points of a curve, "and at 20 mph?"
 //	working.go   a step in words: the formula with its numbers put in
 //	rows_*.go    the rows, one subject a file
+//	standard.go  the Book of this program
 //
 // Limits: rows hold values in SI (hours, ampere hours and watt hours for a
 // battery's time, charge and energy). A row reads only the cells that it

@@ -215,7 +215,30 @@ func (w *walk) tryRows(id ID) bool {
 	return false
 }
 
+// try makes a row's cell known by that row, and reports whether it could.
 func (w *walk) try(r *Row, blocked *bool) bool {
+	if !w.meetNeeds(r, blocked) {
+		return false
+	}
+	v := View{w: w, vals: w.vals, row: r}
+	if w.rec != nil {
+		w.rec.notes = nil
+		v.warnings = &w.rec.notes
+	} else if w.base != nil {
+		v.near = w.base.vals[r.Gives]
+	}
+	if r.When != nil && !r.When(v) {
+		return false
+	}
+	if r.Assume != nil {
+		return w.assume(r, v)
+	}
+	return w.compute(r, v)
+}
+
+// meetNeeds reaches all that a row needs, and of what it may read whatever can be
+// known. blocked is set where a need only waits for a cell in progress.
+func (w *walk) meetNeeds(r *Row, blocked *bool) bool {
 	for _, n := range r.Needs {
 		if w.state[n] >= found {
 			continue
@@ -236,32 +259,27 @@ func (w *walk) try(r *Row, blocked *bool) bool {
 			w.reach(m)
 		}
 	}
-	v := View{w: w, vals: w.vals, row: r}
-	if w.rec != nil {
-		w.rec.notes = nil
-		v.warnings = &w.rec.notes
-	} else if w.base != nil {
-		v.near = w.base.vals[r.Gives]
-	}
-	if r.When != nil && !r.When(v) {
+	return true
+}
+
+func (w *walk) assume(r *Row, v View) bool {
+	g, ok := r.Assume(v)
+	if !ok {
 		return false
 	}
-	if r.Assume != nil {
-		g, ok := r.Assume(v)
-		if !ok {
-			return false
+	w.vals[r.Gives], w.words[r.Gives] = g.Value.Nominal, g.Word
+	if w.rec != nil {
+		from := Assumed
+		if g.Constant {
+			from = Constant
 		}
-		w.vals[r.Gives], w.words[r.Gives] = g.Value.Nominal, g.Word
-		if w.rec != nil {
-			from := Assumed
-			if g.Constant {
-				from = Constant
-			}
-			w.rec.put(Step{ID: r.Gives, Origin: from, Row: r, Value: g.Value.Nominal, Word: g.Word, Band: g.Value,
-				Inputs: w.rec.inputs(r), Guess: Reason{g.Why, g.Others}, Warnings: w.rec.notes})
-		}
-		return true
+		w.rec.put(Step{ID: r.Gives, Origin: from, Row: r, Value: g.Value.Nominal, Word: g.Word, Band: g.Value,
+			Inputs: w.rec.inputs(r), Guess: Reason{g.Why, g.Others}, Warnings: w.rec.notes})
 	}
+	return true
+}
+
+func (w *walk) compute(r *Row, v View) bool {
 	x, err := r.Compute(v)
 	if err == nil && (math.IsNaN(x) || math.IsInf(x, 0)) {
 		err = &RangeError{Cell: r.Gives, Value: x, Text: "not a number: an input is outside what the formula holds for"}

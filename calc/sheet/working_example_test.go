@@ -33,10 +33,9 @@ func ExampleSolution_Working_runTime() {
 	})
 	board(s, sheet.RuntimeFull)
 	// Output:
-	// Batteries in series = 24 V / 12 V = 2
-	// Strings side by side = 2 / 2, whole strings = 1
+	// Batteries in a string = 24 V / 12 V = 2
+	// Strings = 2 / 2, whole strings = 1
 	// Bank capacity = 90 Ah x 1 side by side; series adds no Ah = 90 Ah
-	// Share of the charge used = 80%, the limit, of batteries as good as new = 80%
 	// Capacity left at this temperature = what flooded batteries give at 77 F = 100%
 	// Run time at full throttle, to the depth for a long life = 50% x 100% x 20 h x (90 Ah / (45 A x 20 h))^1.25 = 34 min
 	// Run time at full throttle = 80% x 100% x 20 h x (90 Ah / (45 A x 20 h))^1.25 = 54 min

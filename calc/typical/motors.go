@@ -246,6 +246,22 @@ func StyleOf(phrase string, wind unit.Speed, windSaid bool) (*Style, bool) {
 	return nil, false
 }
 
+// WindLike is the wind that a holding boat takes like a stream, 0 without one:
+// up to 0.4 m/s (1 mph) a calm, up to 0.9 m/s (2 mph) a breeze, a strong wind
+// above, when some half of a usual motor's thrust goes into the stream alone. From
+// memory.
+func WindLike(stream unit.Speed) unit.Speed {
+	switch u := stream.MetresPerSecond(); {
+	case u <= 0:
+		return 0
+	case u < 0.4:
+		return unit.MetresPerSecond(2)
+	case u < 0.9:
+		return unit.MetresPerSecond(5)
+	}
+	return unit.MetresPerSecond(8)
+}
+
 // wordBegins reports whether a word of the phrase begins with the letters.
 func wordBegins(phrase, letters string) bool {
 	for i := 0; i+len(letters) <= len(phrase); i++ {
@@ -266,7 +282,8 @@ const (
 	OpenWaves    = 12 * unit.MetresPerInch
 )
 
-// NoGainRating is about where a canoe or kayak gains no more speed. From memory.
+// NoGainRating is about the rating from which more thrust no longer drives a
+// canoe or kayak faster. From memory.
 var NoGainRating = unit.PoundForce(40)
 
 func pow15(x float64) float64 { return x * math.Sqrt(x) }

@@ -5,6 +5,8 @@
 //	motors.go     electric motors by class
 //	batteries.go  batteries by kind and group, chargers
 //	wiring.go     wire runs, contacts, breakers
+//	wind.go       what a hull and its people show to the wind, and the wind itself
+//	bylength.go   tables by boat length
 //
 // Every table carries its mark: the published source it was taken from, or that
 // it is common practice without one, or that it was written from memory of the

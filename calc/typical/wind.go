@@ -143,7 +143,7 @@ var (
 // Of the wind itself; from memory.
 var (
 	// WindHeight is the wind at 1 to 1.5 m, on speed, against a forecast for
-	// 10 m. A wind felt or measured aboard takes none of it.
+	// 10 m. What somebody feels or meters in the boat is that wind already.
 	WindHeight = b3(0.72, 0.78, 1.0)
 	// WindGusts is a gust against the mean, on speed.
 	WindGusts = b3(1.2, 1.3, 1.5)
@@ -165,8 +165,8 @@ var LightWind = band.Of(
 	unit.MilesPerHour(3).MetresPerSecond(), unit.MilesPerHour(8).MetresPerSecond(), unit.MilesPerHour(15).MetresPerSecond())
 
 // A ChopWind is the wind that goes with waves of up to a height on small
-// waters, SI. From memory; the wave heights of the Beaufort scale are for the
-// open sea and far too high for a lake.
+// waters, SI. From memory; the Beaufort scale gives the waves of the open sea,
+// which no small lake has the fetch for.
 type ChopWind struct {
 	UpTo  unit.Length
 	Speed band.Band[float64]

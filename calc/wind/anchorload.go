@@ -17,7 +17,8 @@ type AnchorLoad struct {
 // AnchorLoads are the horizontal design loads of ABYC H-40, Table 1, by length
 // overall. The rows of 10 and 15 ft, and the storm loads of 20 and 25 ft, are
 // from memory; the rest stands in public reprints. Surge is in them: they are
-// two to four times a steady wind's drag, and never the size of a motor.
+// two to four times a steady wind's drag: a bound from above, by which no motor
+// is chosen.
 var AnchorLoads = []AnchorLoad{
 	anchorLoad(10, 40, 160, 320),
 	anchorLoad(15, 60, 250, 500),

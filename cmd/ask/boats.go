@@ -3,9 +3,7 @@ package main
 import (
 	"errors"
 	"fmt"
-	"os"
 	"path/filepath"
-	"runtime"
 	"strings"
 
 	"heronlake.example/ask/cmd/ask/store"
@@ -15,29 +13,11 @@ import (
 )
 
 // boats are the kept boats of this user.
-func boats() store.Boats {
-	if dir := dataFolder(); dir != "" {
+func (d *desk) boats() store.Boats {
+	if dir := d.set.folders().data(); dir != "" {
 		return store.Boats{Dir: filepath.Join(dir, "boats")}
 	}
 	return store.Boats{}
-}
-
-// dataFolder is where what a user wants kept stands, empty on a machine without
-// a home.
-func dataFolder() string {
-	if dir := os.Getenv("XDG_DATA_HOME"); filepath.IsAbs(dir) {
-		return filepath.Join(dir, "ask")
-	}
-	if runtime.GOOS == "windows" || runtime.GOOS == "darwin" {
-		if dir, err := os.UserConfigDir(); err == nil {
-			return filepath.Join(dir, "ask")
-		}
-		return ""
-	}
-	if home, err := os.UserHomeDir(); err == nil {
-		return filepath.Join(home, ".local", "share", "ask")
-	}
-	return ""
 }
 
 // newSession begins a conversation, with the boat of --boat where one is named.
@@ -46,7 +26,7 @@ func (d *desk) newSession() (*reasoner.Session, error) {
 	if d.set.Boat == "" {
 		return s, nil
 	}
-	c, err := boats().Open(d.set.Boat)
+	c, err := d.boats().Open(d.set.Boat)
 	if err != nil {
 		return nil, usage("ask :boats lists what is kept", "--boat: %q: %w", d.set.Boat, err)
 	}
@@ -69,7 +49,7 @@ func (d *desk) keepWord(s *reasoner.Session, line, name string) answer.Answer {
 	if len(c.Facts) == 0 {
 		return refused(line, "keep", errors.New("nothing is known of the boat yet"))
 	}
-	kept, err := boats().Keep(name, c)
+	kept, err := d.boats().Keep(name, c)
 	switch {
 	case errors.Is(err, store.ErrTaken):
 		return refused(line, "keep", fmt.Errorf("another boat is kept as %q: choose another name, or :forget it first", name))
@@ -87,7 +67,7 @@ func (d *desk) openWord(s *reasoner.Session, line, name string) answer.Answer {
 	if name == "" {
 		return refused(line, "open", errors.New("which boat? :boats lists them"))
 	}
-	c, err := boats().Open(name)
+	c, err := d.boats().Open(name)
 	if err != nil {
 		return refused(line, "open", fmt.Errorf("%q: %w", name, err))
 	}
@@ -106,7 +86,7 @@ func (d *desk) openWord(s *reasoner.Session, line, name string) answer.Answer {
 
 // boatsWord answers ":boats".
 func (d *desk) boatsWord(_ *reasoner.Session, line, _ string) answer.Answer {
-	names, faults, err := boats().List()
+	names, faults, err := d.boats().List()
 	if err != nil {
 		return refused(line, "boats", err)
 	}
@@ -126,7 +106,7 @@ func (d *desk) forgetWord(_ *reasoner.Session, line, name string) answer.Answer 
 	if name == "" {
 		return refused(line, "forget", errors.New("which boat? :boats lists them"))
 	}
-	if err := boats().Forget(name); err != nil {
+	if err := d.boats().Forget(name); err != nil {
 		return refused(line, "forget", fmt.Errorf("%q: %w", name, err))
 	}
 	return steered(line, "forget", "Forgotten: "+name+".")
@@ -135,8 +115,7 @@ func (d *desk) forgetWord(_ *reasoner.Session, line, name string) answer.Answer 
 // refused is the answer to a word that could not be done.
 func refused(line, word string, err error) answer.Answer {
 	a := answer.Answer{Question: line, Steer: word}
-	t := err.Error()
-	a.Problems = []answer.Problem{{Kind: "refused", Text: strings.ToUpper(t[:1]) + t[1:] + "."}}
+	a.Problems = []answer.Problem{{Kind: "refused", Text: err.Error() + "."}}
 	a.Finish()
 	return a
 }

@@ -11,6 +11,11 @@
 //	doors.go     words on the command line, and the pipe
 //	batch.go     many questions, one JSON object a line
 //	prompt.go    the line editor
+//	drill.go     a drill as a way for a conversation to go on
+//	lesson.go    a lesson, as text or as a page
+//	scores.go    the trainees' scores, as a table or for a spreadsheet
+//	scenarios.go a trainer's own customers
+//	lesson/      a lesson as a page to print
 //	text/        an answer as a screen of text
 //	store/       the only writer of files
 //	help.txt     the one help text

@@ -21,14 +21,15 @@ type helpItem struct {
 	asIs bool // lines of an example, kept as they stand
 }
 
-// helpHeading is true for a line that begins a part: a few words at the margin,
-// then a colon.
+// helpHeading is true for a line that begins a part: words and a colon alone at
+// the margin, or a word or two, a colon and what goes on.
 func helpHeading(l string) (heading, rest string, ok bool) {
 	heading, rest, ok = strings.Cut(l, ":")
 	for _, r := range heading {
 		ok = ok && (r == ' ' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z')
 	}
-	return heading, strings.TrimSpace(rest), ok && heading != "" && heading[0] != ' ' && strings.Count(heading, " ") < 7
+	rest = strings.TrimSpace(rest)
+	return heading, rest, ok && heading != "" && heading[0] != ' ' && (rest == "" || strings.Count(heading, " ") < 2)
 }
 
 // helpParts reads the help text: paragraphs at the margin, terms and their

@@ -6,8 +6,6 @@ import (
 	"io"
 	"os"
 	"os/signal"
-	"path/filepath"
-	"runtime"
 	"slices"
 	"strings"
 	"syscall"
@@ -38,7 +36,7 @@ func (d *desk) prompt() error {
 	editor.SetMultiLineMode(true)
 	editor.SetTabCompletionStyle(liner.TabPrints)
 
-	history := store.History{Dir: stateFolder()}
+	history := store.History{Dir: d.set.folders().state()}
 	editor.ReadHistory(strings.NewReader(strings.Join(history.Read(), "\n")))
 
 	var last answer.Answer
@@ -61,12 +59,23 @@ func (d *desk) prompt() error {
 	if err := d.beginDrill(session); err != nil {
 		return err
 	}
+	var ending error // a signal that came while a yes was waited for
 	d.confirm = func(question string) bool {
-		said, err := editor.Prompt(question)
+		// A prompt wider than the window would be read without the editor, and
+		// Ctrl-C would end the program instead of meaning no.
+		if i := strings.LastIndex(question, ". "); i >= 0 {
+			fmt.Fprintln(d.out, text.Clean(question[:i+1]))
+			d.out.Flush()
+			question = question[i+2:]
+		}
+		said, err := ended(editor, stop, question)
+		if err != nil && !errors.Is(err, liner.ErrPromptAborted) && !errors.Is(err, io.EOF) {
+			ending = err
+		}
 		return err == nil && isYes(said)
 	}
 	for {
-		line, err := ended(editor, stop)
+		line, err := ended(editor, stop, promptText)
 		switch {
 		case errors.Is(err, liner.ErrPromptAborted):
 			continue
@@ -91,6 +100,9 @@ func (d *desk) prompt() error {
 		if err := d.show(last); err != nil {
 			return err
 		}
+		if ending != nil {
+			return ending
+		}
 		fmt.Fprintln(d.out)
 	}
 }
@@ -98,14 +110,14 @@ func (d *desk) prompt() error {
 // ended waits for a line or for a signal from outside. The editor reads in a
 // goroutine, because a read from a terminal cannot be called off; after a signal
 // it is left behind and the program ends.
-func ended(editor *liner.State, stop <-chan os.Signal) (string, error) {
+func ended(editor *liner.State, stop <-chan os.Signal, text string) (string, error) {
 	type result struct {
 		line string
 		err  error
 	}
 	typed := make(chan result, 1)
 	go func() {
-		line, err := editor.Prompt(promptText)
+		line, err := editor.Prompt(text)
 		typed <- result{line, err}
 	}()
 	select {
@@ -141,22 +153,4 @@ func completions(line string, last answer.Answer) []string {
 		}
 	}
 	return out
-}
-
-// stateFolder is where what the program remembers between runs is kept, empty
-// on a machine without a home.
-func stateFolder() string {
-	if dir := os.Getenv("XDG_STATE_HOME"); dir != "" {
-		return filepath.Join(dir, "ask")
-	}
-	if runtime.GOOS == "windows" || runtime.GOOS == "darwin" {
-		if dir, err := os.UserConfigDir(); err == nil {
-			return filepath.Join(dir, "ask")
-		}
-		return ""
-	}
-	if home, err := os.UserHomeDir(); err == nil {
-		return filepath.Join(home, ".local", "state", "ask")
-	}
-	return ""
 }

@@ -25,7 +25,7 @@ func checkTrainee(name string) error {
 // showScores prints the table of all trainees, or of the one of --trainee, or
 // writes them to the file of --csv.
 func (d *desk) showScores() error {
-	list, faults := scores().All()
+	list, faults := d.scores().All()
 	for _, err := range faults {
 		fmt.Fprintln(d.warn, "ask: scores: left out:", text.Clean(err.Error()))
 	}

@@ -22,6 +22,7 @@ func TestScripts(t *testing.T) {
 			env.Setenv("HOME", home)
 			env.Setenv("XDG_CONFIG_HOME", filepath.Join(home, "config"))
 			env.Setenv("XDG_STATE_HOME", filepath.Join(home, "state"))
+			env.Setenv("XDG_DATA_HOME", filepath.Join(home, "data"))
 			env.Setenv("TERM", "xterm")
 			return os.MkdirAll(home, 0o700)
 		},

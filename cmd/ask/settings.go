@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"syscall"
 
 	"github.com/spf13/pflag"
 	"github.com/spf13/viper"
@@ -136,6 +137,10 @@ func readSettings(args []string) (settings, []string, error) {
 
 	set.Seed.set = flags.Changed("seed")
 
+	if info, err := os.Stat(set.Home); err == nil && !info.IsDir() {
+		return set, nil, usage("", "--home: %s is no folder", set.Home)
+	}
+
 	v := viper.New()
 	v.SetEnvPrefix(envPrefix)
 	v.SetEnvKeyReplacer(strings.NewReplacer("-", "_"))
@@ -145,7 +150,7 @@ func readSettings(args []string) (settings, []string, error) {
 			return set, nil, err
 		}
 	}
-	file, err := readSettingsFile(v, *config)
+	file, err := readSettingsFile(v, *config, set.folders())
 	if err != nil {
 		return set, nil, err
 	}
@@ -235,26 +240,13 @@ func (f settingsFile) where(name string) string {
 	return fmt.Sprintf("%s:%d: %s", f.path, f.lines[name], name)
 }
 
-// settingsPath is ask/ask.yaml in the user's configuration folder, empty where
-// there is none, as on a machine without a home.
-func settingsPath() string {
-	dir := os.Getenv("XDG_CONFIG_HOME")
-	if dir == "" {
-		var err error
-		if dir, err = os.UserConfigDir(); err != nil {
-			return ""
-		}
-	}
-	return filepath.Join(dir, "ask", "ask.yaml")
-}
-
 // readSettingsFile hands the settings file to viper. A file that nobody named
 // may be missing; whatever is there must be sound.
-func readSettingsFile(v *viper.Viper, named string) (settingsFile, error) {
+func readSettingsFile(v *viper.Viper, named string, own folders) (settingsFile, error) {
 	f := settingsFile{path: named, lines: map[string]int{}}
 	if named == "" {
-		f.path = settingsPath()
-		if _, err := os.Stat(f.path); f.path == "" || errors.Is(err, os.ErrNotExist) {
+		f.path = own.settings()
+		if _, err := os.Stat(f.path); f.path == "" || errors.Is(err, os.ErrNotExist) || errors.Is(err, syscall.ENOTDIR) {
 			return f, nil
 		}
 	}

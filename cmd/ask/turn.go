@@ -70,7 +70,7 @@ func answered(a answer.Answer) bool {
 		return true
 	}
 	if a.Steer != "" {
-		return len(a.Problems) == 0
+		return len(a.Problems) == 0 || a.Reply != ""
 	}
 	if len(a.Problems) > 0 {
 		return false

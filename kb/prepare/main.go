@@ -1,6 +1,9 @@
 // Command prepare writes the built-in notes down as the program reads them. Run
 // it from the kb folder, as "go generate ./kb" does, when a test says that they
 // are stale.
+//
+// Limits: it writes prepared.txt into the folder it runs in, from the notes built
+// into it, and takes no arguments.
 package main
 
 import (

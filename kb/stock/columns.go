@@ -2,6 +2,7 @@ package stock
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -28,7 +29,7 @@ var motorColumns = []column[Motor]{
 	{"sku", true, "the shop's own number", func(m *Motor, s string, _ bool) error { m.SKU = s; return nil }},
 	{"name", false, "what the shop calls it", func(m *Motor, s string, _ bool) error { m.Name = s; return nil }},
 	{"thrust_lb", true, "rated thrust, 10 to 400", func(m *Motor, s string, c bool) error { return number(&m.Thrust, s, c, 10, 400, unit.PoundForce) }},
-	{"volts_V", true, "12, 24, 36 or 48", func(m *Motor, s string, c bool) error { return number(&m.Voltage, s, c, 6, 60, unit.Volts) }},
+	{"volts_V", true, "12, 24, 36 or 48", func(m *Motor, s string, c bool) error { return volts(&m.Voltage, s, c, 12, 24, 36, 48) }},
 	{"shaft_in", false, "shaft length, 12 to 120", func(m *Motor, s string, c bool) error { return number(&m.Shaft, s, c, 12, 120, unit.Inches) }},
 	{"mount", true, "bow, transom or kayak", func(m *Motor, s string, _ bool) error { return one(&m.Mount, s, "bow", "transom", "kayak") }},
 	{"mount_kind", false, "clamp, folding-arm, compact-pivot or bracket", func(m *Motor, s string, _ bool) error {
@@ -37,9 +38,9 @@ var motorColumns = []column[Motor]{
 	{"control", true, "tiller, foot-cable, foot-electric, remote; several joined by +", func(m *Motor, s string, _ bool) error {
 		return several(&m.Controls, s, "tiller", "foot-cable", "foot-electric", "remote")
 	}},
-	{"speeds", false, "fixed or variable", func(m *Motor, s string, _ bool) error { return one(&m.Speeds, s, "fixed", "variable") }},
-	{"drive", false, "brushed or brushless", func(m *Motor, s string, _ bool) error { return one(&m.Drive, s, "brushed", "brushless") }},
-	{"water", false, "fresh or salt", func(m *Motor, s string, _ bool) error { return one(&m.Water, s, "fresh", "salt") }},
+	{"speeds", false, "fixed or variable; variable unless said", func(m *Motor, s string, _ bool) error { return one(&m.Speeds, s, "fixed", "variable") }},
+	{"drive", false, "brushed or brushless; brushed unless said", func(m *Motor, s string, _ bool) error { return one(&m.Drive, s, "brushed", "brushless") }},
+	{"water", false, "fresh or salt: what it is made for; fresh unless said", func(m *Motor, s string, _ bool) error { return one(&m.Water, s, "fresh", "salt") }},
 	{"sonar", false, "none, 2d, down, side; several joined by +", func(m *Motor, s string, _ bool) error {
 		if err := several(&m.Sonar, s, "none", "2d", "down", "side"); err != nil {
 			return err
@@ -53,7 +54,7 @@ var motorColumns = []column[Motor]{
 	{"full_current_A", false, "current at full throttle, 5 to 200", func(m *Motor, s string, c bool) error { return number(&m.Current, s, c, 5, 200, unit.Amperes) }},
 	{"weight_lb", false, "3 to 200", func(m *Motor, s string, c bool) error { return number(&m.Weight, s, c, 3, 200, unit.Pounds) }},
 	{"price_USD", true, "price", func(m *Motor, s string, c bool) error { return number(&m.Price, s, c, 0.01, 100000, unit.Dollars) }},
-	{"count", false, "how many stand on the shelf", func(m *Motor, s string, _ bool) error { return whole(&m.Count, s) }},
+	{"count", false, "how many stand on the shelf; 0 must be ordered", func(m *Motor, s string, _ bool) error { return whole(&m.Count, s) }},
 }
 
 var batteryColumns = []column[Battery]{
@@ -62,17 +63,17 @@ var batteryColumns = []column[Battery]{
 	{"chemistry", true, "flooded, agm, gel or lithium", func(b *Battery, s string, _ bool) error {
 		return one(&b.Chemistry, s, "flooded", "agm", "gel", "lithium")
 	}},
-	{"volts_V", true, "6, 8, 12, 24 or 36", func(b *Battery, s string, c bool) error { return number(&b.Voltage, s, c, 6, 60, unit.Volts) }},
+	{"volts_V", true, "6, 8, 12, 24, 36 or 48", func(b *Battery, s string, c bool) error { return volts(&b.Voltage, s, c, 6, 8, 12, 24, 36, 48) }},
 	{"capacity_Ah", true, "at the 20-hour rate, 5 to 500", func(b *Battery, s string, c bool) error { return number(&b.Capacity, s, c, 5, 500, unit.AmpereHours) }},
 	{"group", false, "BCI group", func(b *Battery, s string, _ bool) error { b.Group = s; return nil }},
 	{"weight_lb", false, "2 to 300", func(b *Battery, s string, c bool) error { return number(&b.Weight, s, c, 2, 300, unit.Pounds) }},
 	{"price_USD", true, "price", func(b *Battery, s string, c bool) error { return number(&b.Price, s, c, 0.01, 100000, unit.Dollars) }},
-	{"cycles", false, "charge cycles to the usable depth", func(b *Battery, s string, _ bool) error { return whole(&b.Cycles, s) }},
-	{"series_ok", false, "yes or no: its maker allows series use", func(b *Battery, s string, _ bool) error { return yes(&b.Series, s) }},
+	{"cycles", false, "charge cycles in its life, to the usable depth", func(b *Battery, s string, _ bool) error { return whole(&b.Cycles, s) }},
+	{"series_ok", false, "lithium: yes where its maker allows series use; lead always may", func(b *Battery, s string, _ bool) error { return yes(&b.Series, s) }},
 	{"protection_A", false, "lithium: continuous current its protection carries", func(b *Battery, s string, c bool) error {
 		return number(&b.Protection, s, c, 5, 500, unit.Amperes)
 	}},
-	{"count", false, "how many stand on the shelf", func(b *Battery, s string, _ bool) error { return whole(&b.Count, s) }},
+	{"count", false, "how many stand on the shelf; 0 must be ordered", func(b *Battery, s string, _ bool) error { return whole(&b.Count, s) }},
 }
 
 var chargerColumns = []column[Charger]{
@@ -85,7 +86,7 @@ var chargerColumns = []column[Charger]{
 		return several(&c.Chemistry, s, "flooded", "agm", "gel", "lithium")
 	}},
 	{"price_USD", true, "price", func(c *Charger, s string, m bool) error { return number(&c.Price, s, m, 0.01, 100000, unit.Dollars) }},
-	{"count", false, "how many stand on the shelf", func(c *Charger, s string, _ bool) error { return whole(&c.Count, s) }},
+	{"count", false, "how many stand on the shelf; 0 must be ordered", func(c *Charger, s string, _ bool) error { return whole(&c.Count, s) }},
 }
 
 var partColumns = []column[Part]{
@@ -94,13 +95,13 @@ var partColumns = []column[Part]{
 	{"kind", true, "wire, breaker, plug, bracket, lug, box or link", func(p *Part, s string, _ bool) error {
 		return one(&p.Kind, s, "wire", "breaker", "plug", "bracket", "lug", "box", "link")
 	}},
-	{"gauge_AWG", false, "18 to 4, or 1/0 to 4/0", func(p *Part, s string, _ bool) error { return gauge(&p.Gauge, s) }},
+	{"gauge_AWG", false, "18 to 1, or 1/0 to 4/0", func(p *Part, s string, _ bool) error { return gauge(&p.Gauge, s) }},
 	{"rating_A", false, "breakers and plugs, 5 to 400", func(p *Part, s string, c bool) error { return number(&p.Rating, s, c, 5, 400, unit.Amperes) }},
 	{"volts_V", false, "the most it is rated for", func(p *Part, s string, c bool) error { return number(&p.Voltage, s, c, 6, 1000, unit.Volts) }},
 	{"length_ft", false, "wire: the length that the price is for", func(p *Part, s string, c bool) error { return number(&p.Length, s, c, 0.1, 2000, unit.Feet) }},
 	{"fits", false, "brackets: bow, transom, kayak; several joined by +", func(p *Part, s string, _ bool) error { return several(&p.Fits, s, "bow", "transom", "kayak") }},
 	{"price_USD", true, "price", func(p *Part, s string, c bool) error { return number(&p.Price, s, c, 0.01, 100000, unit.Dollars) }},
-	{"count", false, "how many stand on the shelf", func(p *Part, s string, _ bool) error { return whole(&p.Count, s) }},
+	{"count", false, "how many stand on the shelf; 0 must be ordered", func(p *Part, s string, _ bool) error { return whole(&p.Count, s) }},
 }
 
 // number reads a plain number, as spreadsheets write it: "1,299.00", "$899",
@@ -121,6 +122,21 @@ func number[T any](to *T, text string, comma bool, low, high float64, make func(
 	}
 	*to = make(x)
 	return nil
+}
+
+// volts reads a voltage that must be one of those sold, to a tenth.
+func volts(to *unit.Voltage, text string, comma bool, of ...float64) error {
+	var v unit.Voltage
+	if err := number(&v, text, comma, 1, 1000, unit.Volts); err != nil {
+		return err
+	}
+	for _, x := range of {
+		if math.Abs(v.Volts()-x) < 0.1 {
+			*to = unit.Volts(x)
+			return nil
+		}
+	}
+	return fmt.Errorf("%q is no voltage that is sold", text)
 }
 
 func whole(to *int, text string) error {

@@ -73,43 +73,21 @@ func separator(data []byte) (sep rune, rest []byte) {
 // table reads a file into items. Faulty lines are named and left out; the rest
 // load. Extra columns are kept by name.
 func table[T any](file string, data []byte, columns []column[T], begin func(line int) T) (items []T, extra []string, faults []Fault) {
-	fault := func(line int, col, text string) {
-		faults = append(faults, Fault{file, line, col, text})
+	t := tableReader[T]{file: file, columns: columns, skus: map[string]int{}}
+	r := t.open(data)
+	if r == nil {
+		return nil, nil, t.faults
 	}
-	if len(data) > MaxBytes {
-		fault(0, "", fmt.Sprintf("is larger than %d MB", MaxBytes>>20))
-		return
+	if extra = t.header(r); len(t.faults) > 0 {
+		return nil, extra, t.faults
 	}
-	data, err := decode(data)
-	if err != nil || bytes.IndexByte(data, 0) >= 0 {
-		fault(0, "", "is no text file: save it as CSV")
-		return
-	}
-	sep, data := separator(data)
-	r := csv.NewReader(bytes.NewReader(data))
-	r.Comma, r.FieldsPerRecord, r.LazyQuotes, r.TrimLeadingSpace = sep, -1, true, sep != '\t'
-	header, err := r.Read()
-	if err != nil {
-		fault(0, "", "is empty: the first line must name the columns")
-		return
-	}
-	place, extra := headings(header, columns)
-	for _, c := range columns {
-		if c.required && !slices.Contains(place, c.name) {
-			fault(1, c.name, "is missing: "+c.means)
-		}
-	}
-	if len(faults) > 0 {
-		return nil, extra, faults
-	}
-	seen := map[string]int{}
 	for rows := 0; ; rows++ {
 		rec, err := r.Read()
 		if errors.Is(err, io.EOF) {
 			break
 		}
 		if err != nil {
-			fault(parseLine(err), "", "cannot be read: "+cause(err))
+			t.fault(parseLine(err), "", "cannot be read: "+cause(err))
 			continue
 		}
 		line, _ := r.FieldPos(0)
@@ -117,43 +95,98 @@ func table[T any](file string, data []byte, columns []column[T], begin func(line
 			continue
 		}
 		if rows >= MaxRows {
-			fault(line, "", fmt.Sprintf("has more than %d lines; the rest is left out", MaxRows))
+			t.fault(line, "", fmt.Sprintf("has more than %d lines; the rest is left out", MaxRows))
 			break
 		}
-		item, bad := begin(line), false
-		for i, name := range place {
-			if name == "" {
-				continue
-			}
-			text := ""
-			if i < len(rec) {
-				text = clean(rec[i])
-			}
-			c := columns[slices.IndexFunc(columns, func(c column[T]) bool { return c.name == name })]
-			if text == "" {
-				if c.required {
-					fault(line, c.name, "is empty: "+c.means)
-					bad = true
-				}
-				continue
-			}
-			if err := c.set(&item, text, sep == ';'); err != nil {
-				fault(line, c.name, err.Error()+"; expected "+c.means)
-				bad = true
-			}
-			if c.name == "sku" {
-				if first, twice := seen[text]; twice {
-					fault(line, c.name, fmt.Sprintf("%q stands in line %d as well", text, first))
-					bad = true
-				}
-				seen[text] = line
-			}
-		}
-		if !bad {
+		if item := begin(line); t.fill(&item, rec, line) {
 			items = append(items, item)
 		}
 	}
-	return items, extra, faults
+	return items, extra, t.faults
+}
+
+// A tableReader is what is known of one file while it is read.
+type tableReader[T any] struct {
+	file    string
+	columns []column[T]
+	place   []string       // by field: the name of its column, "" for an extra one
+	comma   bool           // a comma is the decimal mark: fields are parted by semicolons
+	skus    map[string]int // each number seen, and its line
+	faults  []Fault
+}
+
+func (t *tableReader[T]) fault(line int, col, text string) {
+	t.faults = append(t.faults, Fault{t.file, line, col, text})
+}
+
+// open makes a reader of the fields, nil where the file is refused.
+func (t *tableReader[T]) open(data []byte) *csv.Reader {
+	if len(data) > MaxBytes {
+		t.fault(0, "", fmt.Sprintf("is larger than %d MB", MaxBytes>>20))
+		return nil
+	}
+	data, err := decode(data)
+	if err != nil || bytes.IndexByte(data, 0) >= 0 {
+		t.fault(0, "", "is no text file: save it as CSV")
+		return nil
+	}
+	sep, data := separator(data)
+	t.comma = sep == ';'
+	r := csv.NewReader(bytes.NewReader(data))
+	r.Comma, r.FieldsPerRecord, r.LazyQuotes, r.TrimLeadingSpace = sep, -1, true, sep != '\t'
+	return r
+}
+
+// header places the columns and returns the names of the extra ones.
+func (t *tableReader[T]) header(r *csv.Reader) (extra []string) {
+	names, err := r.Read()
+	if err != nil {
+		t.fault(0, "", "is empty: the first line must name the columns")
+		return nil
+	}
+	t.place, extra = headings(names, t.columns)
+	for _, c := range t.columns {
+		if c.required && !slices.Contains(t.place, c.name) {
+			t.fault(1, c.name, "is missing: "+c.means)
+		}
+	}
+	return extra
+}
+
+// fill sets an item from the fields of its line, and reports whether all are
+// sound.
+func (t *tableReader[T]) fill(item *T, rec []string, line int) bool {
+	sound := true
+	bad := func(col, text string) {
+		t.fault(line, col, text)
+		sound = false
+	}
+	for i, name := range t.place {
+		if name == "" {
+			continue
+		}
+		text := ""
+		if i < len(rec) {
+			text = clean(rec[i])
+		}
+		c := t.columns[slices.IndexFunc(t.columns, func(c column[T]) bool { return c.name == name })]
+		if text == "" {
+			if c.required {
+				bad(c.name, "is empty: "+c.means)
+			}
+			continue
+		}
+		if err := c.set(item, text, t.comma); err != nil {
+			bad(c.name, err.Error()+"; expected "+c.means)
+		}
+		if c.name == "sku" {
+			if first, twice := t.skus[text]; twice {
+				bad(c.name, fmt.Sprintf("%q stands in line %d as well", text, first))
+			}
+			t.skus[text] = line
+		}
+	}
+	return sound
 }
 
 // headings matches the header with the known columns, forgiving case, blanks

@@ -1,6 +1,7 @@
 package stock
 
 import (
+	"cmp"
 	"embed"
 	"errors"
 	"fmt"
@@ -49,10 +50,27 @@ func Read(fsys fs.FS) (*Shelf, []Fault, error) {
 		s.Parts, x, f = table(PartsFile, data, partColumns, func(line int) Part { return Part{Line: line, Count: -1} })
 		return
 	})
+	s.nameless()
 	if len(s.Motors) == 0 {
 		return s, faults, ErrNoMotor
 	}
 	return s, faults, nil
+}
+
+// nameless calls an item without a name by its number.
+func (s *Shelf) nameless() {
+	for i := range s.Motors {
+		s.Motors[i].Name = cmp.Or(s.Motors[i].Name, s.Motors[i].SKU)
+	}
+	for i := range s.Batteries {
+		s.Batteries[i].Name = cmp.Or(s.Batteries[i].Name, s.Batteries[i].SKU)
+	}
+	for i := range s.Chargers {
+		s.Chargers[i].Name = cmp.Or(s.Chargers[i].Name, s.Chargers[i].SKU)
+	}
+	for i := range s.Parts {
+		s.Parts[i].Name = cmp.Or(s.Parts[i].Name, s.Parts[i].SKU)
+	}
 }
 
 func load(fsys fs.FS, name string, must bool, s *Shelf, faults *[]Fault, parse func([]byte) ([]string, []Fault)) {

@@ -88,6 +88,16 @@ func TestFaultsNameTheirPlace(t *testing.T) {
 	}
 }
 
+func TestVoltageMustBeOneThatIsSold(t *testing.T) {
+	s, faults, _ := read(t, "sku,thrust_lb,volts_V,mount,control,price_USD\nA1,55,13,bow,tiller,1\nA2,55,12.0,bow,tiller,1\n")
+	if len(faults) != 1 || faults[0].String() != `motors.csv:2: column volts_V: "13" is no voltage that is sold; expected 12, 24, 36 or 48` {
+		t.Errorf("faults: %v", faults)
+	}
+	if len(s.Motors) != 1 || s.Motors[0].Voltage.Volts() != 12 || s.Motors[0].Name != "A2" {
+		t.Errorf("motors: %+v", s.Motors)
+	}
+}
+
 func TestLineNumbersAfterANamedSeparator(t *testing.T) {
 	_, faults, _ := read(t, "sep=;\nsku;thrust_lb;volts_V;mount;control;price_USD\nA1;x;12;bow;tiller;1\n")
 	if len(faults) != 1 || faults[0].Line != 3 {

@@ -29,6 +29,7 @@ type In struct {
 	Over   string     // the slot that a comparison is about
 	Judge  []string   // slots whose said value is to be judged
 	Words  []string   // what a wordy question is about
+	Quoted []string   // notes that answer a question of words
 	Shown  []sheet.ID // figures that rest on something said; nil means every known one
 	Sys    unit.System
 }
@@ -49,10 +50,12 @@ func (in In) mentions(words ...string) bool {
 	return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(in.Words, w) })
 }
 
-// has reports whether a slot was stated.
-func (in In) has(slot string) bool {
-	_, ok := in.Card.Get(slot)
-	return ok
+// has reports whether one of these slots was stated.
+func (in In) has(slots ...string) bool {
+	return slices.ContainsFunc(slots, func(slot string) bool {
+		_, ok := in.Card.Get(slot)
+		return ok
+	})
 }
 
 func (in In) wants(slot string) bool   { return in.said(slot) == "true" }
@@ -129,7 +132,24 @@ func (in In) freezing() bool {
 	return in.mentions("cold") || in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 4)
 }
 
+// astern reports a motor that stands at the stern or on a hull too light for
+// more: few motors made for it steer themselves.
+func (in In) astern() bool {
+	return in.transom() || in.hull("canoe", "kayak", "inflatable", "sailboat")
+}
+
+// holdingPays reports wind, stream or a way of fishing in which position hold is
+// worth its price.
+func (in In) holdingPays() bool {
+	return in.windy() || in.told(sheet.CurrentSpeed) && in.over(sheet.CurrentSpeed, 0) || in.said("use.style") == "vertical-jigging"
+}
+
 // steersItself reports a wish that only a motor that steers itself can meet.
 func (in In) steersItself() bool {
 	return in.wants("want.position-hold") || in.wants("want.heading-hold") || in.wants("want.track")
+}
+
+// quotes reports whether one of the notes is among those that answer.
+func (in In) quotes(notes ...string) bool {
+	return slices.ContainsFunc(notes, func(n string) bool { return slices.Contains(in.Quoted, n) })
 }

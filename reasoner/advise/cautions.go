@@ -16,26 +16,36 @@ type cautionRow struct {
 }
 
 var cautionRows = []cautionRow{
-	{"overloaded", func(in In) bool {
-		return in.told(sheet.LoadPlate) && in.has("load.plate") && !in.over(sheet.LoadMargin, 0) && in.Sol.Has(sheet.LoadMargin)
-	},
+	{"overloaded", In.overPlate,
 		"This is over the capacity plate: leave people or gear ashore. The plate counts people, gear, motors and batteries.", "capacity-plate"},
-	{"capacity", func(in In) bool { return in.asks("capacity") },
+	{"capacity", func(in In) bool { return in.asks("capacity") && !in.overPlate() },
 		"Motor, batteries and people all count against the capacity plate; weight in the bow also lowers the freeboard there.", "capacity-plate"},
 	{"people-in-the-water", func(in In) bool {
-		return in.said("water.swim") == "true" || in.wants("want.position-hold") || in.mentions("position-hold", "swim")
+		return in.said("water.swim") == "true" || in.wants("want.position-hold") || in.mentions("position-hold", "swim") || in.quotes("people-in-the-water", "position-hold")
 	}, "Position hold is no anchor: never with people in the water, and never leave the boat unattended on it. It starts the prop by itself.", "people-in-the-water"},
+	{"strong-current", func(in In) bool {
+		return in.told(sheet.CurrentSpeed) && in.over(sheet.CurrentSpeed, unit.MilesPerHour(2.2).MetresPerSecond())
+	},
+		"In a stream like this the motor is no anchor and no way home: keep the main engine ready.", "hold-in-current"},
 	{"cranking-battery", func(in In) bool { return in.said("battery.use") == "cranking" },
 		"A cranking battery is not made for deep discharge and soon fails: use a deep-cycle battery.", "bank-chemistry"},
 	{"lithium-cold", func(in In) bool {
-		return in.lithium() && (in.asks("charger") || in.freezing())
+		return in.lithium() && (in.asks("charger") || in.freezing()) || in.quotes("charging-in-the-cold")
 	}, "Never charge lithium below freezing: it ruins the cells. Let them warm up, or use batteries that block it.", "charging-in-the-cold"},
-	{"charging-gas", func(in In) bool { return (in.asks("charger") || in.mentions("charging")) && !in.lithium() },
+	{"charging-gas", func(in In) bool {
+		return (in.asks("charger") || in.mentions("charging") || in.quotes("charging-safely")) && !in.lithium()
+	},
 		"Charging gives off hydrogen: vent the space, no sparks or flames, charger off before clamps come off. Acid burns eyes and skin.", "charging-safely"},
 	{"lithium-protection", func(in In) bool { return in.lithium() && in.asks("bank", "runtime", "fit") },
-		"Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current, and its maker must allow series use.", "lithium-banks"},
-	{"mixing-batteries", func(in In) bool { return in.asks("bank") && in.over(sheet.BankCount, 1.5) },
+		"Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current.", "lithium-banks"},
+	{"second-set", func(in In) bool {
+		return in.asks("bank", "fit") && in.told(sheet.UseHours) && in.over(sheet.BankLimitStrings, 0) && in.over(sheet.BankStrings, in.Sol.Value(sheet.BankLimitStrings)+0.5)
+	},
+		"Drawn down to {battery.depth-limit} instead of {battery.depth-long-life}, such a day takes {bank.need-limit}, {bank.strings-limit} set in place of {bank.strings}; the batteries wear out sooner.", "bank-size"},
+	{"mixing-batteries", func(in In) bool { return in.asks("bank") && in.over(sheet.BankSeries, 1.5) },
 		"Batteries in series: same kind, size and age, and nothing else fed off one of them.", "mixing-batteries"},
+	{"batteries-in-parallel", func(in In) bool { return in.asks("bank") && in.over(sheet.BankStrings, 1.5) },
+		"Batteries side by side: same kind, size and age, cables of one length, and a fuse for each.", "series-and-parallel"},
 	{"breaker", func(in In) bool { return in.asks("wire", "breaker") },
 		"Put the breaker at the battery, and open it before hands go near the prop or the terminals.", "breaker-place"},
 	{"salt", func(in In) bool { return in.salt() },
@@ -46,12 +56,20 @@ var cautionRows = []cautionRow{
 		"A motor clamped to a canoe's side pulls it over: keep it small, central, and low.", "hull-canoe"},
 	{"electric-only", func(in In) bool { return in.said("water.rules") == "electric-only" || in.mentions("electric-only") },
 		"Electric-only and no-motor waters have local rules: check them, and whether the boat must be registered.", "electric-only-waters"},
-	{"registration", func(in In) bool { return in.hull("canoe", "kayak", "inflatable") && in.asks("fit") },
+	{"lights", func(in In) bool { return in.quotes("lights-and-lookout") },
+		"A boat held by its motor is under way: running lights after dark, no anchor light, and somebody on lookout.", "lights-and-lookout"},
+	{"registration", func(in In) bool {
+		return in.hull("canoe", "kayak", "inflatable") && in.asks("fit") || in.quotes("rules-and-licences")
+	},
 		"A motor makes a canoe, kayak or raft a numbered vessel in many places: check the local rules.", "rules-and-licences"},
 	{"open-stern", func(in In) bool {
 		return in.transom() && (in.windy() || in.told(sheet.ChopHeight)) && in.asks("fit", "hold")
 	},
 		"A low stern held to the chop ships water: turn the bow to it.", "chop-and-waves"},
+	{"storm", func(in In) bool {
+		return in.asks("hold") && in.over(sheet.HoldWind, unit.MilesPerHour(25).MetresPerSecond())
+	},
+		"Above some 25 mph (11 m/s) waves decide, not thrust: that is thrust in hand, and no leave to go out.", "weather-and-storms"},
 	{"bow-heavy", func(in In) bool {
 		return in.over(sheet.TrimBowSink, unit.Inches(1.5).Metres()) && in.asks("fit", "capacity")
 	},
@@ -61,18 +79,25 @@ var cautionRows = []cautionRow{
 		s, ok2 := in.num(sheet.MotorShaft)
 		return in.asks("shaft") && ok && ok2 && s < need-unit.Inches(1).Metres()
 	}, "A shaft that is too short lets the prop draw air in chop: it races, and the boat stops answering.", "ventilation-and-cavitation"},
-	{"strong-current", func(in In) bool {
-		return in.told(sheet.CurrentSpeed) && in.over(sheet.CurrentSpeed, unit.MilesPerHour(2.5).MetresPerSecond())
-	},
-		"In a stream like this the motor is no anchor and no way home: keep the main engine ready.", "hold-in-current"},
 	{"cut-off-switch", func(in In) bool {
-		return in.over(sheet.ThrustClass, unit.PoundForce(114).Newtons()) && in.asks("fit", "thrust")
+		return in.over(sheet.ThrustClass, unit.PoundForce(114).Newtons()/in.motors()) && in.asks("fit", "thrust")
 	},
 		"From 115 lb of thrust in all, US law treats it like a small outboard: an engine cut-off switch may be required (46 USC 4312).", "rules-and-licences"},
+	{"lithium-volts", func(in In) bool {
+		return in.lithium() && in.asks("bank", "fit") && in.over(sheet.SystemVoltage, 35) && !in.over(sheet.SystemVoltage, 37)
+	},
+		"A full lithium bank of 36 V stands at up to 43.8 V: check in the motor's manual that it may.", "lithium-banks"},
+	{"lithium-series", func(in In) bool { return in.lithium() && in.asks("bank", "fit") && in.over(sheet.BankSeries, 1.5) },
+		"Lithium batteries go in series only where their maker allows it.", "lithium-banks"},
 	{"cold-water", func(in In) bool { return in.freezing() || in.told(sheet.AirTemp) && !in.over(sheet.AirTemp, 10) },
 		"Cold takes capacity from the battery and kills quickly in the water: wear the life jacket.", "cold-batteries"},
 	{"prop", func(in In) bool { return in.asks("fault") },
 		"Open the breaker before you touch prop, plug or terminals.", "people-in-the-water"},
+}
+
+// overPlate reports a load above the plate that was named.
+func (in In) overPlate() bool {
+	return in.told(sheet.LoadPlate) && in.has("load.plate") && in.Sol.Has(sheet.LoadMargin) && !in.over(sheet.LoadMargin, 0)
 }
 
 // MostCautions is how many an answer carries: more would not be read.

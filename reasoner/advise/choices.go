@@ -44,8 +44,12 @@ var choiceRows = []choiceRow{
 	// How it is steered.
 	{"control as said", "control", func(in In) bool { return in.has("motor.control") && !in.steersItself() },
 		"{motor.control}", "as you said", ""},
+	{"control by remote wished, astern", "control", func(in In) bool { return in.wants("want.remote") && in.astern() },
+		"electric steer with handheld remote", "you asked for the remote; it needs a motor that steers itself", "tiller: cheaper, lighter, and no idle draw"},
 	{"control by remote wished", "control", func(in In) bool { return in.wants("want.remote") },
 		"electric steer with handheld remote", "you asked for the remote; it needs a motor that steers itself", "foot pedal with cable if the price counts more"},
+	{"control for holding and tracks, astern", "control", func(in In) bool { return in.steersItself() && in.astern() },
+		"electric steer with handheld remote", "holding a spot or a heading needs a motor that can steer itself; a tiller cannot", "tiller and a small anchor, far cheaper, if holding is only a wish"},
 	{"control for holding and tracks", "control", func(in In) bool { return in.steersItself() },
 		"electric steer, foot pedal or remote", "holding a spot or a heading needs a motor that can steer itself; cable steer cannot", ""},
 	{"control at the transom", "control", func(in In) bool {
@@ -54,8 +58,10 @@ var choiceRows = []choiceRow{
 	{"control on a kayak", "control", func(in In) bool { return in.hull("kayak") },
 		"tiller, or rudder lines with a hand throttle", "within reach of the seat, simple, light", "remote if both hands fish"},
 	{"control for a crew", "control", func(in In) bool {
-		return in.over(sheet.PeopleCount, 2.5) && in.told(sheet.PeopleCount) || in.said("use.style") == "guiding"
+		return (in.over(sheet.PeopleCount, 2.5) && in.told(sheet.PeopleCount) || in.said("use.style") == "guiding") && !in.refuses("want.position-hold")
 	}, "electric steer with handheld remote", "whoever is free can steer, from anywhere aboard", "foot pedal if one person runs the bow"},
+	{"control where holding pays", "control", func(in In) bool { return in.holdingPays() && !in.refuses("want.position-hold") },
+		"electric steer, foot pedal or remote", "position hold, worth its price here, needs a motor that steers itself", "foot pedal with cable, cheaper and quicker, if you do without holding"},
 	{"control for casting", "control", always,
 		"foot pedal, cable steer", "both hands free to cast, and the quickest feel", "electric steer with remote for position hold, or when several people steer"},
 
@@ -100,11 +106,15 @@ var choiceRows = []choiceRow{
 		"with position hold", "you asked for it: it keeps the boat on a spot while it has thrust and battery", "without it on small sheltered water"},
 	{"position hold refused", "position-hold", func(in In) bool { return in.refuses("want.position-hold") },
 		"without position hold", "as you said; the money stays for the battery", ""},
-	{"position hold for wind or stream", "position-hold", func(in In) bool {
-		return (in.windy() || in.told(sheet.CurrentSpeed)) && !in.hull("canoe", "kayak", "inflatable")
-	}, "worth its price", "in this wind or stream it holds the boat while you fish", "leave it out if you mostly drift or troll"},
+	{"position hold astern", "position-hold", func(in In) bool { return in.holdingPays() && in.astern() },
+		"left out", "it needs a motor that steers itself, and few are made for this mount; an anchor or a drift sock does", "take it on a bow mount if staying on the spot matters most"},
+	{"position hold against the steering said", "position-hold", func(in In) bool {
+		return in.holdingPays() && slices.Contains([]string{"tiller", "foot-cable"}, in.said("motor.control"))
+	}, "left out", "the steering you named cannot hold a spot; an anchor does", "electric steer if holding in wind or stream matters more"},
 	{"position hold for jigging", "position-hold", func(in In) bool { return in.said("use.style") == "vertical-jigging" },
-		"worth its price", "straight-down fishing needs the boat to stay put", ""},
+		"worth its price", "straight-down fishing needs the boat to stay put", "an anchor, where the water is shallow and you seldom move"},
+	{"position hold for wind or stream", "position-hold", func(in In) bool { return in.holdingPays() },
+		"worth its price", "in this wind or stream it holds the boat while you fish", "leave it out if you mostly drift or troll"},
 	{"position hold left out", "position-hold", always,
 		"not needed", "small or sheltered water: a pedal or an anchor does", "take it for wind, current, or fishing straight down"},
 }
@@ -128,7 +138,7 @@ func (in In) knowsBoat() bool {
 // the one asked about otherwise.
 func Choices(in In) []answer.Choice {
 	asked := overRows[in.Over]
-	var out []answer.Choice
+	var out, usual []answer.Choice
 	for _, id := range choiceOrder {
 		if !(in.asks("fit") && in.knowsBoat()) && !(in.asks("choice") && id == asked) {
 			continue
@@ -138,7 +148,13 @@ func Choices(in In) []answer.Choice {
 			continue
 		}
 		r := choiceRows[i]
-		out = append(out, answer.Choice{ID: id, Pick: in.fill(r.pick), Why: in.fill(r.why), Instead: in.fill(r.instead), Asked: id == asked})
+		c := answer.Choice{ID: id, Pick: in.fill(r.pick), Why: in.fill(r.why), Instead: in.fill(r.instead), Asked: id == asked}
+		// What this boat calls for is told before what any boat gets.
+		if last := i+1 == len(choiceRows) || choiceRows[i+1].id != id; last && len(out) > 1 {
+			usual = append(usual, c)
+		} else {
+			out = append(out, c)
+		}
 	}
-	return out
+	return append(out, usual...)
 }

@@ -1,11 +1,11 @@
 // Package answer is the contract between the core and everything that shows its
 // results: one question gives one Answer, and the terminal text, the fit sheet,
-// a drill's marking and --json are views of that one value. Nothing is computed
-// or decided while it is shown.
+// a drill's marking and --json are views of that one value. A view chooses its
+// words and its layout; it reckons nothing.
 //
 // Limits: values are SI, hours, ampere hours and watt hours; each is rounded to
-// six significant figures once, by Finish. Field names and ids are public and
-// versioned by Schema: adding is allowed, renaming is not.
+// six significant figures once, by Finish. Field names and ids are public: a new
+// one may come under the same Schema, an old one never gets another name.
 package answer
 
 import (
@@ -49,6 +49,7 @@ type Answer struct {
 	Unknown []Unknown `json:"unknown,omitempty"` // with "boat": what nobody said and nothing assumes
 	Reply   string    `json:"reply,omitempty"`   // a colon word's one-line result
 	Drill   *Drill    `json:"drill,omitempty"`   // a turn of a drill
+	Lesson  *Lesson   `json:"lesson,omitempty"`  // with "lesson"
 }
 
 // Unknown is a slot that would be of use and has no value.
@@ -63,7 +64,7 @@ type Change struct {
 	Text string `json:"text"` // "thrust needed 48 -> 53 lb"
 }
 
-// Read is a number or measure found in the text before any meaning is given.
+// Read is a number or measure as it stands in the text, whatever it may mean.
 type Read struct {
 	Said  string   `json:"said"`
 	Kind  string   `json:"kind"`
@@ -71,7 +72,7 @@ type Read struct {
 	Low   *float64 `json:"low,omitempty"`
 	High  *float64 `json:"high,omitempty"`
 	Unit  string   `json:"unit"`
-	As    string   `json:"as,omitempty"` // recognised as none of the fitting's business
+	As    string   `json:"as,omitempty"` // what it is where it has no part in a fitting: a horsepower, a year
 	Start int      `json:"start"`        // byte offsets in Question
 	End   int      `json:"end"`
 }

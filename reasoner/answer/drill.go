@@ -9,6 +9,7 @@ type Drill struct {
 	Seed     uint64   `json:"seed"`               // of the drill
 	Customer int      `json:"customer"`           // which of the drill's customers, from 1
 	Written  string   `json:"written,omitempty"`  // the trainer's own scenario that this is
+	Opens    bool     `json:"opens,omitempty"`    // this customer has just come in
 	Says     string   `json:"says,omitempty"`     // what the customer says
 	Note     string   `json:"note,omitempty"`     // what the program says beside the customer
 	Heard    []string `json:"heard,omitempty"`    // picks taken down in this turn, "thrust 55 lb"
@@ -35,4 +36,20 @@ type Marked struct {
 	Points  float64 `json:"points"`
 	Most    float64 `json:"most"`
 	Cites   []int   `json:"cites,omitempty"`
+}
+
+// Lesson is a lesson's own part; its passages and the steps of its worked
+// example stand in the Answer.
+type Lesson struct {
+	Topic     string     `json:"topic"`
+	Title     string     `json:"title"`
+	Seed      uint64     `json:"seed"`
+	Example   Exercise   `json:"example"`
+	Exercises []Exercise `json:"exercises"`
+}
+
+// Exercise is a customer, and what fits.
+type Exercise struct {
+	Says    string   `json:"says"`
+	Answers []string `json:"answers"`
 }

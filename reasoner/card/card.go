@@ -3,8 +3,8 @@
 // plain value: changing it makes another, so taking a turn back is keeping the
 // one before.
 //
-// Limits: a slot that may hold several values (a duty profile, two batteries of
-// different size) appears once for each, in the order said.
+// Limits: a slot stands once for each value it holds, in the order said: the
+// stretches of a duty profile, batteries that are not alike.
 package card
 
 // A Fact is one slot as a person stated it.

@@ -19,6 +19,7 @@ type questionRow struct {
 var questionRows = []questionRow{
 	{"mount.height", []string{"mount.height"}, "How far is it from the mounting surface straight down to the water?"},
 	{"load.total", []string{"load.dry", "load.engine", "load.gear", "load.base-gear", "people.each", "load.total"}, "What does the boat weigh as it goes fishing, with people, fuel, batteries and gear?"},
+	{"load.engine", []string{"load.engine"}, "What main engine does it carry: how many horsepower, or what weight?"},
 	{"people.count", []string{"people.count"}, "How many people are aboard?"},
 	{"boat.length", []string{"boat.length"}, "How long is the boat?"},
 	{"boat.hull", []string{"boat.hull"}, "What kind of hull is it: jon, vee, deep vee, bass, bay, flats, pontoon, canoe, kayak, inflatable?"},
@@ -79,7 +80,7 @@ func (f *Fit) Ask() *answer.Ask {
 	var outs []deciderRow
 	var ids []sheet.ID
 	for _, d := range deciderRows {
-		if slices.ContainsFunc(d.topics, func(t string) bool { return slices.Contains(f.Topics, t) }) && f.restsOnTalk(d.out) {
+		if slices.ContainsFunc(d.topics, func(t string) bool { return slices.Contains(f.Topics, t) }) && f.restsOnTalk(d.out) && !f.beside(d.out) {
 			outs = append(outs, d)
 			ids = append(ids, d.out)
 		}
@@ -92,6 +93,9 @@ func (f *Fit) Ask() *answer.Ask {
 	var bestOut deciderRow
 	var bestLow, bestHigh float64
 	for q, row := range questionRows {
+		if row.slot == "load.total" && !f.weighs() {
+			continue
+		}
 		for _, m := range moves {
 			if !slices.Contains(row.cells, m.ID.String()) {
 				continue
@@ -116,12 +120,34 @@ func (f *Fit) Ask() *answer.Ask {
 		Why: "it moves the " + lower(bestOut.out.Describe().Label) + ": " + Range(bestLow, bestHigh, form, f.Sys)}
 }
 
-// restsOnTalk reports whether a cell is known and something that was said stands
-// behind it.
+// weighs reports a topic that the loaded weight settles: under a plate it is the
+// parts that count, without the hull.
+func (f *Fit) weighs() bool {
+	return len(f.Topics) != 1 || f.Topics[0] != "capacity"
+}
+
+// bearing are the words on which figures can be built: a hull kind has weights
+// and areas, a case size a capacity. Other words, a way of steering or a kind of
+// water, leave everything open.
+var bearing = []sheet.ID{sheet.BoatHull, sheet.BatteryGroup}
+
+// Rests reports what a known cell stands on: something said that carries a
+// figure, and something assumed.
+func (f *Fit) Rests(id sheet.ID) (said, assumed bool) {
+	for _, st := range f.Sol.Chain(id) {
+		switch st.Origin {
+		case sheet.FromSaid, sheet.FromMeasured:
+			said = said || !st.ID.Describe().Word || slices.Contains(bearing, st.ID)
+		case sheet.Assumed:
+			assumed = true
+		}
+	}
+	return said, assumed
+}
+
 func (f *Fit) restsOnTalk(id sheet.ID) bool {
-	return slices.ContainsFunc(f.Sol.Chain(id), func(st *sheet.Step) bool {
-		return st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured
-	})
+	said, _ := f.Rests(id)
+	return said
 }
 
 // moved scores one assumption's pull on one output, with the least and the most

@@ -60,8 +60,8 @@ var impliedRows = []struct {
 
 func implied(c card.Card, topics []string) []sheet.Given {
 	var out []sheet.Given
-	if len(c.Facts) == 0 {
-		return nil // a question about no boat tells nothing
+	if len(c.Facts) == 0 || slices.Contains(topics, "fit") {
+		return nil // a question about no boat tells nothing, one about everything no way of fishing
 	}
 	for _, r := range impliedRows {
 		asked := !slices.ContainsFunc(r.topics, func(t string) bool { return !slices.Contains(topics, t) })
@@ -88,11 +88,44 @@ func (f *Fit) Figures() []answer.Figure {
 // worth leaves out a figure that nothing said asks for: the hold against a
 // current that nobody mentioned.
 func (f *Fit) worth(w Wanted) bool {
+	if f.beside(w.ID) {
+		return false
+	}
 	if w.Only == 0 {
 		return true
 	}
 	st := f.Sol.Step(w.Only)
 	return st != nil && (st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured)
+}
+
+// beside reports a figure about something else than what was named: the class to
+// buy where it was asked what the motor in hand holds, the voltage of a motor
+// that is too small, the charger to buy where one was timed, and what a wire
+// does with a motor that nobody spoke of.
+func (f *Fit) beside(id sheet.ID) bool {
+	about := func(topics ...string) bool {
+		return slices.ContainsFunc(topics, func(t string) bool { return slices.Contains(f.Topics, t) })
+	}
+	switch id {
+	case sheet.ThrustClass:
+		return f.SaidCell(sheet.MotorThrust) && !about("fit", "thrust", "voltage", "cost")
+	case sheet.SystemVoltage:
+		return f.SaidCell(sheet.MotorThrust) && about("thrust") && !about("fit", "voltage", "bank") &&
+			f.Sol.Has(sheet.ThrustClass) && f.Sol.Value(sheet.ThrustClass) > f.Sol.Value(sheet.MotorThrust)
+	case sheet.ChargerCurrent:
+		return f.SaidCell(sheet.ChargerSaid) && about("charger") && !about("fit")
+	case sheet.WireGauge, sheet.WireDrop, sheet.WireVolts, sheet.WireThrustLoss, sheet.BreakerRating:
+		return f.SaidCell(sheet.WireGaugeSaid) && !f.motorTold()
+	}
+	return false
+}
+
+// motorTold reports whether something said of motor, boat or batteries stands
+// behind the motor's current.
+func (f *Fit) motorTold() bool {
+	return slices.ContainsFunc(f.Sol.Chain(sheet.MotorCurrent), func(st *sheet.Step) bool {
+		return st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured
+	})
 }
 
 func (f *Fit) figure(st *sheet.Step, w Wanted) answer.Figure {

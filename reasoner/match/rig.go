@@ -70,42 +70,30 @@ func (r *Rig) add(i Item) {
 	r.Total += i.Price * unit.Money(i.Count)
 }
 
+// bank is one way to make up a bank: batteries in series, strings side by side.
+type bank struct {
+	b       stock.Battery
+	series  int
+	strings int
+	price   unit.Money
+}
+
+// mostStrings is how many strings stand side by side at most (common practice).
+const mostStrings = 2
+
 // batteries chooses the cheapest bank on the shelf that gives the capacity
-// needed at the motor's voltage, of the chemistry said if one was; it returns
-// the number of batteries.
+// needed at the motor's voltage: of the chemistry said, and otherwise of the one
+// that the figures assume where the shelf has it. It returns the number of
+// batteries.
 func (r *Rig) batteries(b Boat, o Offer, shelf *stock.Shelf) int {
 	need := o.Sol.Value(sheet.BankCapacity)
-	chem := text(b.Card, "battery.chemistry")
-	type bank struct {
-		b       stock.Battery
-		series  int
-		strings int
-		price   unit.Money
+	best, ok := bank{}, false
+	if said := text(b.Card, "battery.chemistry"); said != "" {
+		best, ok = cheapest(o, shelf, need, said)
+	} else if best, ok = cheapest(o, shelf, need, b.Sol.Word(sheet.BatteryChemistry)); !ok {
+		best, ok = cheapest(o, shelf, need, "")
 	}
-	var best *bank
-	for _, x := range shelf.Batteries {
-		if chem != "" && chem != x.Chemistry || x.Capacity.AmpereHours() <= 0 {
-			continue
-		}
-		ratio := o.Motor.Voltage.Volts() / x.Voltage.Volts()
-		series := int(math.Round(ratio))
-		if series < 1 || math.Abs(ratio-float64(series)) > 0.01 || series > 1 && !x.Series {
-			continue
-		}
-		if x.Chemistry == "lithium" && x.Protection > 0 && o.Sol.Has(sheet.MotorCurrent) &&
-			x.Protection.Amperes() < 1.25*o.Sol.Value(sheet.MotorCurrent) {
-			continue
-		}
-		strings := max(1, int(math.Ceil(need/x.Capacity.AmpereHours()-0.05)))
-		if strings > 2 {
-			continue
-		}
-		c := bank{x, series, strings, x.Price * unit.Money(series*strings)}
-		if best == nil || cmp.Or(cmp.Compare(c.price, best.price), cmp.Compare(c.b.SKU, best.b.SKU)) < 0 {
-			best = &c
-		}
-	}
-	if best == nil {
+	if !ok {
 		n := max(1, int(math.Round(o.Motor.Voltage.Volts()/12)))
 		r.add(Item{What: "battery", Name: "deep-cycle battery, " + unit.Show(need, unit.AmpHour, b.Sys), Count: n})
 		return n
@@ -114,6 +102,36 @@ func (r *Rig) batteries(b Boat, o Offer, shelf *stock.Shelf) int {
 	n := best.series * best.strings
 	r.add(Item{What: "battery", SKU: best.b.SKU, Name: best.b.Name, Count: n, Price: best.b.Price})
 	return n
+}
+
+// cheapest is the cheapest bank of a chemistry, of any for "".
+func cheapest(o Offer, shelf *stock.Shelf, need float64, chem string) (best bank, ok bool) {
+	for _, x := range shelf.Batteries {
+		if chem != "" && chem != x.Chemistry || x.Capacity.AmpereHours() <= 0 || x.Voltage.Volts() <= 0 {
+			continue
+		}
+		ratio := o.Motor.Voltage.Volts() / x.Voltage.Volts()
+		series := int(math.Round(ratio))
+		if series < 1 || math.Abs(ratio-float64(series)) > 0.01 || series > 1 && !x.Series {
+			continue
+		}
+		// Its own electronics must carry the motor, with a quarter to spare
+		// (common practice, no published source).
+		if x.Chemistry == "lithium" && x.Protection > 0 && o.Sol.Has(sheet.MotorCurrent) &&
+			x.Protection.Amperes() < 1.25*o.Sol.Value(sheet.MotorCurrent) {
+			continue
+		}
+		// A twentieth short of the need counts as enough.
+		strings := max(1, int(math.Ceil(need/x.Capacity.AmpereHours()-0.05)))
+		if strings > mostStrings {
+			continue
+		}
+		c := bank{x, series, strings, x.Price * unit.Money(series*strings)}
+		if !ok || cmp.Or(cmp.Compare(c.price, best.price), cmp.Compare(c.b.SKU, best.b.SKU)) < 0 {
+			best, ok = c, true
+		}
+	}
+	return best, ok
 }
 
 // mostChargers is how many chargers one bank may be served by.

@@ -86,6 +86,11 @@ func hundreds(l *line, m int) bool {
 		return false
 	}
 	k := l.skipFillers(l.at[m]-1, -1)
+	if k > 0 && chemistries.holds(l.terms[k].id) {
+		if k = l.skipFillers(k-1, -1); int(*me.Value)%10 == 0 && (k < 0 || l.terms[k].measure < 0) {
+			return true // "lithium 100s"
+		}
+	}
 	return k >= 0 && (l.terms[k].id == idPair || l.smallNumber(k) >= 2 || l.terms[k].measure >= 0 && lowest(&l.r.Measures[l.terms[k].measure]) == 2)
 }
 
@@ -111,6 +116,9 @@ func countsBatteries(l *line, m int) bool {
 		case t.measure >= 0:
 			if l.r.Measures[t.measure].Kind == read.Voltage {
 				continue
+			}
+			if l.r.Measures[t.measure].Kind == read.Charge && i > l.at[m]+1 {
+				return true // "two 12 volt 110 ah gels"
 			}
 			return l.r.Measures[t.measure].Kind == read.Number && (caseSize(l, t.measure) || hundreds(l, t.measure))
 		case t.filler || t.text == "x" || t.id < 0:

@@ -36,6 +36,13 @@ func Bind(r read.Reading, c card.Card) Outcome {
 	out.Card, out.Changed = l.apply(c)
 	out.Card.Turn = c.Turn + 1
 	out.Wish = l.wish(out.Card, out.Changed)
+	if out.Wish.Out {
+		// Talk of something else changes nothing, whatever its numbers look like.
+		out.Card, out.Changed = stood, nil
+		out.Card.Turn = stood.Turn + 1
+		out.Problems = l.problems
+		return out
+	}
 	l.check(&out)
 	if out.Command == Fresh || back {
 		out.Changed = changed(stood, out.Card)
@@ -62,6 +69,7 @@ func (l *line) understand() {
 	l.shareWeight()   // a group's weight among its people
 	l.worded()        // full throttle, all day, a pair, a round trip
 	l.wordFacts()     // hulls, materials, chemistry, water, mounts, drives
+	l.power()         // the outboard's horsepower, for its weight
 	l.weather()       // winds and water in words
 	l.wants()         // wishes, negated wishes
 	l.followUp()      // changes to what stands
@@ -75,7 +83,7 @@ func (l *line) understand() {
 func Inner(slot string) bool {
 	switch slot {
 	case "load.batteries", "load.said", "load.added", "people.added", "wind.gust", "water.swim", "water.rules",
-		"battery.use", "boat.speed-measured", "use.distance":
+		"battery.use", "boat.speed-measured", "use.distance", "engine.power", "boat.tubes":
 		return true
 	}
 	return false
@@ -93,7 +101,7 @@ var unitOf = map[string]string{
 	"people.count": "1", "battery.count": "1", "motor.count": "1", "use.throttle": "1", "wire.drop": "1", "people.added": "1",
 	"fuel.volume": "L", "wind.speed": "m/s", "wind.gust": "m/s", "current.speed": "m/s", "use.speed": "m/s", "boat.speed-measured": "m/s",
 	"use.hours": "h", "charge.hours": "h", "battery.reserve": "s",
-	"motor.thrust": "N", "motor.voltage": "V", "battery.voltage": "V", "motor.current": "A", "charger.current": "A",
+	"engine.power": "W", "boat.tubes": "1", "motor.thrust": "N", "motor.voltage": "V", "battery.voltage": "V", "motor.current": "A", "charger.current": "A",
 	"battery.capacity": "Ah", "wire.gauge": "AWG", "wire.insulation": "degC", "temperature.air": "degC", "money.budget": "USD",
 }
 

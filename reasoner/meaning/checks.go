@@ -27,6 +27,7 @@ var limitRows = []limitRow{
 	{"motor.thrust", 20, 2000, "trolling motors make up to about 250 lb of thrust"},
 	{"motor.current", 0.1, 500, "a trolling motor draws up to a few hundred amps"},
 	{"battery.capacity", 0.5, 5000, "a battery holds up to a few hundred amp-hours"},
+	{"wire.gauge", -4, 24, "wire for a motor is 4/0 to 18 gauge"},
 	{"use.hours", 0, 72, "a day has 24 hours"},
 	{"use.throttle", 0, 1.0001, "throttle goes to 100 percent"},
 	{"temperature.air", -60, 60, "no such weather"},

@@ -25,6 +25,7 @@ var families = []family{
 	{"water.kind", map[string]string{"salt": "salt", "fresh": "fresh"}},
 	{"boat.hull", map[string]string{"jon": "jon", "vee": "vee", "deep-vee": "deep-vee", "pontoon": "pontoon", "bass boat": "bass", "canoe": "canoe", "kayak": "kayak"}},
 	{"wire.gauge", map[string]string{}},
+	{"function", map[string]string{"position hold": "position-hold", "heading hold": "heading-hold", "track following": "track", "down imaging": "sonar-down", "side imaging": "sonar-side"}},
 }
 
 // familyOf finds the families of an entry.
@@ -53,14 +54,50 @@ const asking = 'q'
 // setAside finds what states nothing about the boat: things to choose between,
 // comparisons, ratios, and numbers that a speaker takes back in the same breath.
 func (l *line) setAside() {
+	l.reread()
+	l.metresAndCentimetres()
 	l.wordChoices()
 	l.numberChoices()
 	l.comparisons()
 	l.ratios()
 	l.takenBack()
 	l.theirs()
+	l.quoted()
+	l.ownQuestion()
+	l.beaufort()
 	l.jonCode()
 	l.feetAndInches()
+}
+
+// quoted sets aside the numbers of several people who are quoted against each
+// other: "my brother says 45, dad says 52".
+func (l *line) quoted() {
+	var ms []int
+	for i := range l.terms {
+		m := l.terms[i].measure
+		if m >= 0 && !l.used[m] && l.id(i-1) == idSays && (l.id(i-2) == idCompanion || l.id(i-2) == idPerson || l.id(i-2) == idMe || l.text(i-2) == "he" || l.text(i-2) == "she") {
+			ms = append(ms, m)
+		}
+	}
+	if len(ms) < 2 {
+		return
+	}
+	if over := l.choiceOver(ms[0], ms[1]); over != "" {
+		l.asideNumbers(over, ms...)
+		return
+	}
+	for _, m := range ms {
+		l.used[m], l.reason[m] = true, "only quoted"
+	}
+}
+
+// ownQuestion marks what the speaker asks and denies: "salt? no, all lakes".
+func (l *line) ownQuestion() {
+	for i := 1; i+1 < len(l.terms); i++ {
+		if l.terms[i].mark == '?' && l.terms[i-1].mark == 0 && (i == 1 || l.terms[i-2].mark != 0 || l.terms[i-2].filler) && l.id(i+1) == idNo {
+			l.terms[i-1].mark = asking
+		}
+	}
 }
 
 // theirs sets aside what somebody else's boat has: "neighbor has a 70 on his 18
@@ -71,7 +108,11 @@ func (l *line) theirs() {
 			continue
 		}
 		owner := -1
-		for k := l.sentence(i); k < i; k++ {
+		from := l.sentence(i)
+		if from > 1 {
+			from = l.sentence(from - 1)
+		}
+		for k := from; k < i; k++ {
 			if id := l.terms[k].id; (id == idPerson || id == idCompanion) && (l.text(k+1) == "has" || l.text(k+1) == "runs" || l.text(k+1) == "got" || l.text(k+1) == "uses" || l.text(k+1) == "put" || l.terms[k].possessive) {
 				owner = k
 				break
@@ -166,6 +207,22 @@ func (l *line) choose(f, a, b int) {
 		}
 	}
 	l.over = families[f].over
+	if l.over == "battery.chemistry" {
+		l.countsOf(a, b)
+	}
+}
+
+// countsOf sets aside how many of each there would be: "one 100 ah lithium or two
+// agms".
+func (l *line) countsOf(a, b int) {
+	for _, i := range []int{a, b} {
+		for k := i - 1; k >= 0 && k >= i-4 && l.terms[k].id != idOr && l.terms[k].mark == 0; k-- {
+			if v := l.smallNumber(k); v > 0 && v <= 4 {
+				m := l.terms[k].measure
+				l.used[m], l.reason[m] = true, "one of a choice"
+			}
+		}
+	}
 }
 
 func has(list []string, w string) bool {
@@ -247,7 +304,7 @@ func (l *line) asksFor(i int) bool {
 		return true
 	case (l.text(s) == "do" || l.text(s) == "does") && (l.id(s+2) == idMust || l.id(s+1) == idMe || l.text(s+1) == "you"):
 		return true
-	case i-s <= 2:
+	case i-s <= 2 || l.text(s) == "is" && l.text(s+1) == "it" && l.text(s+2) == "true" && i-s <= 5:
 		return true
 	case (l.text(s) == "whats" || l.text(s) == "what") && (l.text(s+1) == "is" || l.text(s+1) == "are" || l.text(s+1) == "does" || l.text(s+1) == "a" || l.text(s+1) == "an" || l.text(s+1) == "the" || i == s+1) && i-s <= 4:
 		return !l.hasMeasureNear(i)
@@ -299,6 +356,7 @@ func (l *line) numberChoices() {
 			}
 			if over := l.choiceOver(back, m); over != "" {
 				l.asideNumbers(over, back, m)
+				l.pairsOf(back, m)
 				break
 			}
 		}
@@ -306,6 +364,20 @@ func (l *line) numberChoices() {
 			l.asideNumbers("motor.voltage", m)
 		}
 		prev = m
+	}
+}
+
+// pairsOf sets aside what belongs to each of two things to choose between:
+// "12v 55 or 24v 80".
+func (l *line) pairsOf(a, b int) {
+	for _, d := range []int{1, -1} {
+		x, y := a+d, b+d
+		if x < 0 || y >= len(l.r.Measures) || x == b || l.used[x] || l.used[y] || l.at[x]-l.at[a] != d || l.at[y]-l.at[b] != d {
+			continue
+		}
+		if over := l.choiceOver(x, y); over == "motor.thrust" || over == "motor.voltage" {
+			l.asideNumbers(over, x, y)
+		}
 	}
 }
 
@@ -349,6 +421,9 @@ func (l *line) orBefore(a, b int) bool {
 	for k := b - 1; k > a && k >= b-5; k-- {
 		if l.id(k) == idOr || l.text(k) == "or" || l.text(k) == "vs" || l.text(k) == "versus" {
 			return true
+		}
+		if v := l.smallNumber(k); v > 0 && v <= 4 {
+			continue // "or two 12 volts"
 		}
 		if l.terms[k].measure >= 0 || l.terms[k].mark != 0 {
 			return false
@@ -444,7 +519,7 @@ func (l *line) comparisons() {
 				l.compare = append(l.compare, me.Said)
 				break
 			}
-			if !t.filler {
+			if !t.filler && (t.id != words.None || t.mark != 0 || t.measure >= 0) {
 				break
 			}
 		}
@@ -468,6 +543,9 @@ func (l *line) compareBefore(m, than int) {
 	}
 }
 
+// ofHullWeights are words of a list of weights, in which "40 horse is 215" is one.
+var ofHullWeights = of("weighs", "boat", "gear", "capacity plate", "dry")
+
 var ofWeights = of("gear", "each", "battery", "weighs")
 
 var comparedTo = map[string]bool{"upgrade from": true, "upgrading from": true, "coming from": true, "replacing": true, "replaced": true, "replaces": true, "replace": true}
@@ -481,7 +559,7 @@ func (l *line) ratios() {
 		}
 		if l.r.Measures[m].As == "horsepower" && m+1 < len(l.r.Measures) && l.at[m+1]-i <= 5 {
 			for k := i + 1; k < l.at[m+1]; k++ {
-				if w := l.text(k); w == "is" || w == "equals" || w == "equal" || w == "to" {
+				if w := l.text(k); (w == "is" || w == "equals" || w == "equal" || w == "to") && !l.any(ofHullWeights) {
 					l.used[m+1], l.reason[m+1] = true, "part of a ratio"
 				}
 			}

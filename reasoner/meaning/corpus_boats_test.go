@@ -127,7 +127,7 @@ var boatsCorpus = []phrasing{
 	{"tide runs 2.5 knots thru the pass, 22 ft cc 3,800 lb", "current.speed 2.877 mph; boat.length 22 ft; load.total 3800 lb"},
 	{"small lake, nothing over 5 mph wind, 12 ft jon", "wind.speed ..5 mph; boat.length 12 ft; water.kind fresh; boat.hull jon"},
 	{"wind 25 kts gust 35", "wind.speed 28.77..40.28 mph"},
-	{"force 4 winds, 5 m boat, 700 kg", "wind.speed 8.948 mph; boat.length 16.4 ft; load.total 1543 lb"},
+	{"force 4 winds, 5 m boat, 700 kg", "wind.speed 12.3..17.67 mph; boat.length 16.4 ft; load.total 1543 lb"},
 	{"typically blows 10ish, sometimes 20", "wind.speed 10 mph"},
 	{"white caps most afternoons. 17 ft alum 1400 lb", "boat.length 17 ft; load.total 1400 lb; boat.material aluminum; wind.speed 12.3..23.94 mph"},
 	{"light breeze, glass hull 16 ft, 1,200 lb", "boat.length 16 ft; load.total 1200 lb; boat.material fiberglass; wind.speed 3.579..8.053 mph"},

@@ -20,7 +20,7 @@ var mountsCorpus = []phrasing{
 	{"13 inch transom, what shaft", "mount.height 13 in; mount.place transom"},
 	{"bow 30 in above water, seas 2-3 feet", "mount.height 30 in; chop.height 2..3 ft; mount.place bow"},
 	{"will a 60 reach? bow is 32 inches high", "motor.shaft 60 in; mount.height 32 in; mount.place bow"},
-	{"kayak bracket sits 8 in above water", "mount.height 8 in; mount.kind bracket"},
+	{"kayak bracket sits 8 in above water", "boat.hull kayak; mount.height 8 in; mount.kind bracket"},
 	{"gunwale's 15 inches off the water on my canoe, side clamp mount", "mount.height 15 in; boat.hull canoe; mount.kind clamp"},
 	{"i have a 42\" shaft and the deck height is 21\", ok?", "motor.shaft 42 in; mount.height 21 in"},
 	{"measured 26 and a quarter from deck to waterline", "mount.height 26.25 in"},

@@ -21,7 +21,7 @@ var powerCorpus = []phrasing{
 	{"brushless or brushed for an all day guide", "use.hours 6..10 h"},
 	{"five speed or variable, i troll slow 1.2 mph", "use.speed 1.2 mph"},
 	{"how long will two 12v 100 ah agm last pulling 25 amps", "battery.voltage 12 V; battery.capacity 100 Ah; battery.count 2; motor.current 25 A; battery.chemistry agm"},
-	{"single 110ah flooded deep cycle, 46 lb thrust, about a third throttle", "motor.thrust 46 lbf; battery.capacity 110 Ah; use.throttle 0.3333; battery.chemistry flooded"},
+	{"single 110ah flooded deep cycle, 46 lb thrust, about a third throttle", "battery.count 1; motor.thrust 46 lbf; battery.capacity 110 Ah; use.throttle 0.3333; battery.chemistry flooded"},
 	{"is one 100 ah lithium enough for a 55 all day on low", "battery.capacity 100 Ah; battery.count 1; motor.thrust 55 lbf; use.hours 6..10 h; battery.chemistry lithium"},
 	{"3 series group 31 agm on a 112 pound 36 volt, tournament day", "battery.group 31; battery.count 3; motor.thrust 112 lbf; motor.voltage 36 V; battery.layout series; battery.chemistry agm"},
 	{"whats my run time at 15 amps with 80ah", "battery.capacity 80 Ah; motor.current 15 A"},

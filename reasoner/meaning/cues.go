@@ -136,6 +136,13 @@ func (l *line) measures() {
 			bids = bids[:from]
 			continue
 		}
+		if m < mendsWithin && (len(bids) == from || bids[from].c.weight <= 5) {
+			if slot, row, ok := l.picksUp(m); ok {
+				l.pickUp(m, slot, row)
+				bids = bids[:from]
+				continue
+			}
+		}
 		if m < mendsWithin && (mends || len(bids) == from && l.goesOn(m)) && (len(bids) == from || bids[from].c.weight <= 4) {
 			if slot, ok := l.correction(m); ok {
 				l.mend(m, slot)
@@ -187,6 +194,8 @@ func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 		dist, found = 2*d, true
 		if c.before.holds(label) {
 			dist += 5
+		} else if label != words.None && d >= 3 && !c.after.holds(label) {
+			dist += 14 // "loaded 900, empty 1,200": the word behind the pause is the next number's
 		}
 		if c.alone {
 			dist -= 1

@@ -95,6 +95,12 @@ func (l *line) ordinalPerson(i int) (count float64, to int, ok bool) {
 		if strings.Contains(l.terms[i].text, " ") && !strings.HasSuffix(l.terms[i].text, "one") {
 			return o.count, i, true
 		}
+		if l.id(i+1) == idAdd && l.knows("people.count") {
+			return o.count, i + 1, true // "a fourth joins"
+		}
+		if known, ok := l.before.Get("people.count"); ok && known.Value != nil && *known.Value == o.count-1 && l.endsAt(i) && i > 0 && l.articleBefore(i) {
+			return o.count, i, true // "add a third"
+		}
 		if j := i + 1; j < len(l.terms) && (l.id(j) == idPerson || l.id(j) == idChild || l.id(j) == idCompanion) {
 			return o.count, j, true
 		}
@@ -162,16 +168,35 @@ func (l *line) allBack(i int) (count float64, ok bool) {
 		return 0, false
 	}
 	switch l.text(i - 1) {
-	case "him", "her", "them", "em", "everybody", "everyone", "guy", "kid":
+	case "him", "her", "them", "em", "everybody", "everyone", "guy", "kid", "both", "all", "us", "of us", "both of us", "everybody in":
+	case "coming", "comes", "in", "going", "goes", "makes it", "make it", "with us":
+		if !l.anyText("he", "she", "hes", "shes", "they", "theyre", "everybody", "everyone") {
+			return 0, false
+		}
 	default:
 		return 0, false
 	}
 	now, have := l.before.Get("people.count")
 	more, moved := l.before.Get("people.added")
+	if have && !moved && now.Value != nil && now.Row == "somebody stays ashore" && !l.anyText("them", "em", "everybody", "everyone", "they", "theyre") {
+		return *now.Value + 1, true // no load was said that would tell how many
+	}
 	if !have || !moved || now.Value == nil || more.Value == nil {
 		return 0, false
 	}
 	return *now.Value - *more.Value, true
+}
+
+// anyText tells that one of these words occurs in the line.
+func (l *line) anyText(ws ...string) bool {
+	for i := range l.terms {
+		for _, w := range ws {
+			if l.terms[i].text == w {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // onlyPeopleChanged tells that the number of people is what was said last.
@@ -189,6 +214,17 @@ func (l *line) onlyPeopleChanged() bool {
 func (l *line) corrects() bool {
 	if l.has[idActually] {
 		return true
+	}
+	if len(l.before.Facts) == 0 {
+		return false
+	}
+	if l.saysText("closer") || l.saysText("more like") {
+		return true
+	}
+	for m := range l.reason {
+		if l.reason[m] == "taken back" {
+			return true
+		}
 	}
 	w := l.text(0)
 	return len(l.before.Facts) > 0 && (w == "no" || w == "not" || w == "its" && len(l.terms) <= 3)
@@ -219,6 +255,7 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		if !fits {
 			continue
 		}
+		unit = saidUnit(f, unit, me)
 		nlo, nhi := ends(l.convertTo(me, unit))
 		if hi <= 0 || nlo <= 0 || nhi < lo*0.35 || nlo > hi*2.8 {
 			continue
@@ -241,11 +278,32 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		if nlo > lo*0.6 && nhi < hi*1.7 {
 			score += 2
 		}
+		if f.Slot == "boat.length" || f.Slot == "boat.beam" || f.Slot == "motor.voltage" && !nominal[me.Bare] {
+			score -= 3 // what is tried out is seldom another boat
+		}
 		if score >= best.score { // of two as likely, the one said later
 			best = candidate{f.Slot, score}
 		}
 	}
+	if old := l.oldSaid(m); old >= 0 && best.score < 20 {
+		// "24 not 36": the old number is none of the card's.
+		if nominal[me.Bare] && nominal[l.r.Measures[old].Bare] {
+			return "motor.voltage", true
+		}
+		return "", false
+	}
 	return best.slot, best.slot != "" && best.score > 0
+}
+
+// oldSaid is a number of the line that is taken back, other than the given one;
+// -1 for none.
+func (l *line) oldSaid(m int) int {
+	for k := range l.reason {
+		if k != m && l.reason[k] == "taken back" {
+			return k
+		}
+	}
+	return -1
 }
 
 // goesOn tells that a number without a word of its own, in a short later turn,
@@ -255,7 +313,7 @@ func (l *line) goesOn(m int) bool {
 	if len(l.before.Facts) == 0 || len(l.terms) > 9 || !l.endsAt(i) && l.id(i+1) != idActually && l.text(i+1) != "then" && l.text(i+1) != "instead" {
 		return false
 	}
-	if i == 0 || l.terms[i-1].filler || l.terms[i-1].mark != 0 {
+	if i == 0 || l.terms[i-1].filler || l.terms[i-1].mark != 0 || l.id(i-1) == idSame {
 		return true
 	}
 	switch l.id(i - 1) {
@@ -263,7 +321,7 @@ func (l *line) goesOn(m int) bool {
 		return true
 	}
 	switch l.text(i - 1) {
-	case "under", "over", "more", "be", "only", "or", "closer", "than", "be at", "as":
+	case "under", "over", "more", "be", "only", "or", "closer", "than", "be at", "as", "allow", "use", "figure", "do":
 		return true
 	}
 	me := &l.r.Measures[m]
@@ -330,6 +388,21 @@ func (l *line) relabel() {
 	l.put(f)
 }
 
+// saidUnit is the unit that a bare number takes from the words of the fact that it
+// mends: 3 in place of "2 knots" is knots.
+func saidUnit(f card.Fact, unit string, me *read.Measure) string {
+	if unit != "mph" || me.Kind != read.Number {
+		return unit
+	}
+	said := lowerASCII(f.Said)
+	for _, u := range []struct{ text, unit string }{{"knot", "kn"}, {" kn", "kn"}, {" kt", "kn"}, {"m/s", "m/s"}, {"km/h", "kmh"}, {"kph", "kmh"}} {
+		if strings.Contains(said, u.text) {
+			return u.unit
+		}
+	}
+	return unit
+}
+
 // measuredAgain tells that a measure was taken anew.
 func (l *line) measuredAgain() bool {
 	for i := range l.terms {
@@ -344,6 +417,9 @@ func (l *line) measuredAgain() bool {
 func (l *line) mend(m int, slot string) {
 	me := &l.r.Measures[m]
 	unit, _ := l.unitFor(me, slot)
+	if f, ok := l.before.Get(slot); ok {
+		unit = saidUnit(f, unit, me)
+	}
 	v := l.convertTo(me, unit)
 	l.used[m] = true
 	l.put(card.Fact{Slot: slot, Value: v.value, Low: v.low, High: v.high, Unit: unitOf[slot], Said: l.said(me.Start, me.End),
@@ -384,7 +460,7 @@ var spokenUnit = map[string]string{
 	"boat.length": "ft", "boat.beam": "ft", "boat.freeboard": "in", "mount.height": "in", "motor.shaft": "in", "wire.run": "ft", "chop.height": "ft", "water.depth": "ft",
 	"load.dry": "lb", "load.total": "lb", "load.gear": "lb", "load.engine": "lb", "load.plate": "lb", "people.each": "lb", "motor.thrust": "lbf",
 	"people.count": "1", "battery.count": "1", "wind.speed": "mph", "current.speed": "mph", "use.speed": "mph", "use.hours": "h", "charge.hours": "h",
-	"motor.voltage": "V", "motor.current": "A", "charger.current": "A", "battery.capacity": "Ah", "money.budget": "USD", "wire.gauge": "AWG", "fuel.volume": "gal", "use.throttle": "%",
+	"motor.voltage": "V", "motor.current": "A", "charger.current": "A", "battery.capacity": "Ah", "money.budget": "USD", "wire.gauge": "AWG", "fuel.volume": "gal", "use.throttle": "%", "wire.drop": "%",
 }
 
 // unitFor gives the bare unit that a measure takes for a slot; "" when it has
@@ -404,7 +480,7 @@ func (l *line) unitFor(me *read.Measure, slot string) (unit string, fits bool) {
 	case "h":
 		return "", me.Kind == read.Duration
 	case "1":
-		return "", me.Kind == read.Percent && slot == "use.throttle"
+		return "", me.Kind == read.Percent && (slot == "use.throttle" || slot == "wire.drop")
 	case "USD":
 		return "", me.Kind == read.Money
 	case "AWG":
@@ -653,15 +729,12 @@ func (l *line) moreBatteries(before, c card.Card) card.Card {
 // pluckRelabelled takes a number off the slot it was in when the speaker gives
 // the same number another meaning: "no, 1,900 is the boat without us".
 func (l *line) pluckRelabelled(c *card.Card) {
-	if !l.corrects() {
-		return
-	}
 	for _, f := range l.facts {
-		if f.Value == nil {
+		if f.Value == nil || !l.corrects() && f.Slot != "load.dry" && f.Slot != "load.total" {
 			continue
 		}
 		for _, g := range c.Facts {
-			if g.Slot != f.Slot && g.Unit == f.Unit && g.Value != nil && *g.Value > *f.Value*0.999 && *g.Value < *f.Value*1.001 && !l.setSlots[g.Slot] {
+			if g.Slot != f.Slot && g.Unit == f.Unit && g.Value != nil && (l.corrects() || g.Slot == "load.dry" || g.Slot == "load.total") && *g.Value > *f.Value*0.999 && *g.Value < *f.Value*1.001 && !l.setSlots[g.Slot] {
 				*c = c.Without(g.Slot)
 				break
 			}

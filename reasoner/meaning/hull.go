@@ -1,6 +1,8 @@
 package meaning
 
 import (
+	"strings"
+
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
@@ -22,10 +24,11 @@ var lengthCues = []cue{
 	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: longBoat},
 	{name: "a footer", slot: "boat.length", kind: read.Length, low: 2.4, high: 15, alone: true, weight: 6, when: footer},
 	{name: "short boat", slot: "boat.length", kind: read.Length, low: 1.8, high: 2.5, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
-	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls, reachB: 1, weight: 3, when: bareBoat},
-	{name: "a length in feet or metres alone", slot: "boat.length", kind: read.Length, low: 2.1, high: 13, alone: true, weight: 2, never: of("waterline", "depth", "wave", "high"), when: notInches},
+	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls.with(of("center console")), reachB: 1, weight: 3, when: bareBoat},
+	{name: "a length and a half, beside a hull", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.7, high: 9, alone: true, weight: 2, need: hulls, when: andAHalf},
+	{name: "a length in feet or metres alone", slot: "boat.length", kind: read.Length, low: 2.1, high: 13, alone: true, weight: 2, never: of("waterline", "depth", "wave", "high"), when: notATale},
 
-	{name: "so wide", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, after: of("wide"), reachA: 1, before: of("wide"), reachB: 1, weight: 9},
+	{name: "so wide", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, after: of("wide"), reachA: 1, before: of("wide"), reachB: 1, weight: 9, when: not(ofABattery)},
 	{name: "length by width", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, alone: true, weight: 5, when: afterBy},
 	{name: "length, by a width", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, alone: true, weight: 6, when: beforeBy},
 	{name: "freeboard", slot: "boat.freeboard", kind: read.Length, bare: "in", low: 0.05, high: 1.5, after: of("freeboard"), reachA: 1, before: of("freeboard"), reachB: 2, weight: 10},
@@ -37,7 +40,7 @@ var lengthCues = []cue{
 	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
 	{name: "inches beside a shaft or deck", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 3, need: mountings.with(of("waterline")), never: of("drop", "jumper"), when: inches},
 
-	{name: "shaft so long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("shaft"), reachA: 0, before: of("shaft"), reachB: 1, weight: 9, never: of("waterline", "high")},
+	{name: "shaft so long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("shaft"), reachA: 0, before: of("shaft"), reachB: 1, weight: 9, never: of("waterline", "high"), when: not(nearWaterline)},
 	{name: "too short, too long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("too short", "too long", "long enough"), reachA: 2, weight: 8, never: of("waterline", "wire"), when: shaftNotWire},
 	{name: "too short a figure", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, before: of("too short", "too long"), reachB: 1, weight: 4, when: shaftNotWire},
 	{name: "a stocked length enough for a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, after: of("enough", "long enough", "motor"), reachA: 1, weight: 7, when: shaftLength, need: mountings.with(of("waterline", "shaft"))},
@@ -67,6 +70,85 @@ func (l *line) feetAndInches() {
 	}
 }
 
+// notATale keeps the lengths in a tale of what went wrong from being a boat's.
+func notATale(l *line, m int) bool {
+	return notInches(l, m) && (!l.faulty() || l.any(boatWords) || footer(l, m) || l.setSlots["people.count"])
+}
+
+// reread mends two readings that only the talk about them can settle: in "12v 55
+// or 24v 80" the 55 is no voltage, and "two twelve volt batteries" are two of 12.
+func (l *line) reread() {
+	var mended []read.Measure
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if m >= 64 || me.Kind != read.Voltage || me.Value == nil || l.used[m] {
+			continue
+		}
+		v := *me.Value
+		switch {
+		case ratings[v] && !nominal[v] && !strings.ContainsAny(me.Said, "vV"):
+		case v > 200 && v < 500 && nominal[v-100*float64(int(v/100))] && !strings.ContainsAny(me.Said, "0123456789"):
+		default:
+			continue
+		}
+		if mended == nil {
+			mended = append([]read.Measure(nil), l.r.Measures...) // the reading is the caller's
+		}
+		if v < 200 {
+			mended[m].Kind, mended[m].Unit, mended[m].Spoken = read.Number, "1", ""
+			continue
+		}
+		n := float64(int(v / 100))
+		mended[m].Value, mended[m].Bare = num(v-100*n), v-100*n
+		if !l.setSlots["battery.count"] {
+			l.put(card.Fact{Slot: "battery.count", Value: num(n), Unit: "1", Said: me.Said, Row: "so many of a voltage"})
+		}
+	}
+	for m := range l.r.Measures {
+		// "a knot and a half"
+		me := &l.r.Measures[m]
+		i := l.at[m]
+		if m >= 64 || l.used[m] || me.Kind != read.Number || me.Bare != 0.5 || i < 2 || l.id(i-1) != idAnd && l.text(i-1) != "and" || l.text(i-2) != "knot" {
+			continue
+		}
+		if mended == nil {
+			mended = append([]read.Measure(nil), l.r.Measures...)
+		}
+		mended[m].Kind, mended[m].Unit, mended[m].Spoken = read.Speed, "m/s", "kn"
+		mended[m].Value, mended[m].Bare, mended[m].Start = num(1.5*factor["kn"]), 1.5, l.terms[i-2].start
+	}
+	if mended != nil {
+		l.r.Measures = mended
+		l.kinds = nil
+	}
+}
+
+// metresAndCentimetres joins "4 meter 50" into one length.
+func (l *line) metresAndCentimetres() {
+	for m := 0; m+1 < len(l.r.Measures) && m < 64; m++ {
+		a, b := &l.r.Measures[m], &l.r.Measures[m+1]
+		if l.used[m] || l.used[m+1] || a.Kind != read.Length || a.Spoken != "m" || a.Value == nil || *a.Value != float64(int(*a.Value)) ||
+			b.Kind != read.Number || b.As != "" || b.Value == nil || len(b.Said) != 2 || *b.Value < 5 || *b.Value > 99 || l.at[m+1] != l.at[m]+1 {
+			continue
+		}
+		if n := l.at[m+1] + 1; !l.endsAt(n-1) && !l.filler(n) && l.id(n) != idAnd && l.id(n) != idWith && l.id(n) != words.Of("wide") && l.id(n) != words.Of("boat length") && !hullOrMaterial.holds(l.id(n)) {
+			continue
+		}
+		joined := append([]read.Measure(nil), l.r.Measures...) // the reading is the caller's
+		joined[m].Value = num(*a.Value + *b.Value/100)
+		joined[m].Bare, joined[m].End = *joined[m].Value, b.End
+		joined[m].Said = l.r.Text[a.Start:b.End]
+		l.r.Measures = joined
+		l.used[m+1] = true
+	}
+}
+
+// andAHalf accepts "call it 19 and a half" of a boat.
+func andAHalf(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Kind == read.Number && me.Value != nil && *me.Value-float64(int(*me.Value)) == 0.5 && me.Bare >= 9 && l.endsAt(l.at[m]) && !l.knows("boat.length") && !strings.Contains(me.Said, ".")
+}
+
 // bareBoat accepts "jon, 16" but no number that clearly counts something.
 func bareBoat(l *line, m int) bool { return l.endsAt(l.at[m]) }
 
@@ -88,7 +170,7 @@ func notInches(l *line, m int) bool {
 
 // longBoat leaves out "20 feet long" of a wire.
 func longBoat(l *line, m int) bool {
-	if !notInches(l, m) {
+	if !notInches(l, m) || ofABattery(l, m) {
 		return false
 	}
 	if !l.any(wireTalk) && !l.hasKind(read.Gauge) {
@@ -154,6 +236,15 @@ func shaftNotWire(l *line, m int) bool {
 	return !l.has.holds(idWire) && !l.has.holds(idJumper)
 }
 
+// nearWaterline tells that the length is said to end at the water: "for 25
+// inches bow to water".
+func nearWaterline(l *line, m int) bool {
+	_, at, ok := l.near(l.at[m], 1, ofWaterline, 2)
+	return ok && at > l.at[m]+1
+}
+
+var ofWaterline = of("waterline")
+
 // stockedShafts is the usual tube lengths in inches.
 var stockedShafts = map[float64]bool{20: true, 24: true, 30: true, 36: true, 42: true, 45: true, 47: true, 48: true, 50: true, 52: true, 54: true, 60: true, 62: true, 72: true, 76: true, 84: true, 87: true, 96: true, 100: true}
 
@@ -199,6 +290,19 @@ func (l *line) askedLast(ts ...Topic) bool {
 			if a == string(t) {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// ofABattery tells that a size is a battery's, or its place's.
+func ofABattery(l *line, m int) bool {
+	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-7; k-- {
+		if l.terms[k].mark == '.' || l.terms[k].mark == '?' || hulls.holds(l.id(k)) || l.id(k) == idBoat {
+			return false
+		}
+		if batteryWords.holds(l.id(k)) || l.text(k) == "tray" || l.text(k) == "compartment" || l.text(k) == "locker" || l.text(k) == "hatch" {
+			return true
 		}
 	}
 	return false

@@ -2,6 +2,7 @@ package meaning
 
 import (
 	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
 
@@ -16,6 +17,8 @@ var motorCues = []cue{
 	{name: "pounds in talk of batteries", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, alone: true, weight: 3, when: ratingBesideBank},
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
 	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough", "fine"), reachA: 2, weight: 6, when: thrustSize},
+	{name: "so many pounds pull", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, after: of("pulls"), reachA: 0, weight: 7, when: thrustSize},
+	{name: "is 30 too much", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, after: of("enough"), reachA: 1, weight: 6, when: judgedRating},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
 	{name: "twin 55s", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 7, when: twins},
 	{name: "a rating alone", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 4, when: loneRating},
@@ -41,6 +44,9 @@ var motorCues = []cue{
 // thrustClasses are the ratings that a bare number may stand for, in pounds.
 func thrustSize(l *line, m int) bool {
 	me := &l.r.Measures[m]
+	if me.Kind == read.Mass && l.listOfWeights(m) {
+		return false
+	}
 	if me.Kind == read.Mass && me.Spoken == "kg" {
 		return l.has.holds(idThrust)
 	}
@@ -96,17 +102,31 @@ func bareRating(l *line, m int) bool {
 	if l.shaftsAsked() && stockedShafts[me.Bare] && me.Kind == read.Number {
 		return false
 	}
+	if me.Kind == read.Number && l.hasKind(read.Current) && (l.anyOf("breaker", "wire") || l.hasKind(read.Gauge)) && !l.anyOf("thrust") {
+		return false // "will a 60 do" of a breaker
+	}
 	next := l.id(i + 1)
 	if me.Kind == read.Mass {
 		return next == words.None || afterRating.holds(next)
 	}
-	if l.anyOf("deck", "waterline", "shaft") && stockedShafts[me.Bare] {
+	if stockedShafts[me.Bare] && (l.anyOf("deck", "waterline", "shaft") || l.any(mountings) && l.saysInches()) {
 		return false
 	}
 	if next == words.None && i+1 < len(l.terms) && l.terms[i+1].mark == 0 && l.terms[i+1].measure < 0 && !l.terms[i+1].filler && !afterRatingWords[l.text(i+1)] {
 		return false
 	}
 	return next == words.None || afterRating.holds(next)
+}
+
+// saysInches tells that a length in inches stands in the line: a deck's or a
+// transom's height, beside which a bare number is a shaft.
+func (l *line) saysInches() bool {
+	for k := range l.r.Measures {
+		if me := &l.r.Measures[k]; k < 64 && me.Kind == read.Length && me.Spoken == "in" && lowest(me) < 1.3 {
+			return true
+		}
+	}
+	return false
 }
 
 // ratings are the pounds that motors are commonly rated at: common practice, no
@@ -142,7 +162,10 @@ func twins(l *line, m int) bool {
 		return false
 	}
 	i := l.at[m]
-	return l.text(i-1) == "twin" || l.text(i-1) == "dual" || l.id(i-1) == idPair || l.smallNumber(i-1) == 2
+	if l.text(i-1) == "twin" || l.text(i-1) == "dual" {
+		return true
+	}
+	return (l.id(i-1) == idPair || l.smallNumber(i-1) == 2) && l.any(boatWords) && !l.hasKind(read.Percent) && !l.saysText("how long")
 }
 
 // chargerLast accepts "10 amps" where a charger was asked about.
@@ -152,6 +175,48 @@ func chargerLast(l *line, m int) bool { return l.askedLast(Charger) && len(l.ter
 func loneRating(l *line, m int) bool {
 	v := l.r.Measures[m].Bare
 	return len(l.terms) == 1 && v >= 30 && v <= 130 && (l.knows("motor.voltage") && !l.knows("motor.thrust") || l.askedLast(Thrust, Voltage)) && !l.shaftsAsked()
+}
+
+// wattsPerHorsepower is the mechanical horsepower, 550 ft lbf/s (NIST Special
+// Publication 811, appendix B).
+const wattsPerHorsepower = 745.69987
+
+// power notes what the main engine of the boat delivers: its weight follows from
+// it where nobody says better. The power on a plate is what the boat may carry.
+func (l *line) power() {
+	boat := l.setSlots["boat.length"] || l.setSlots["boat.hull"] || l.setSlots["load.dry"] || l.knows("boat.length") || l.knows("boat.hull") || l.knows("load.dry")
+	if !boat || l.any(ofPlate) || l.knows("load.plate") {
+		return
+	}
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if m >= 64 || me.As != "horsepower" || me.Value == nil || l.id(l.at[m]-1) == idNo || l.negated[l.at[m]] {
+			continue
+		}
+		w := *me.Value
+		if me.Kind == read.Number {
+			w *= wattsPerHorsepower
+		}
+		if w < wattsPerHorsepower || w > 500*wattsPerHorsepower {
+			continue
+		}
+		l.put(card.Fact{Slot: "engine.power", Value: num(w), Unit: "W", Said: l.said(me.Start, me.End), Row: "the main engine's power"})
+		return
+	}
+}
+
+// judgedRating accepts "is 30 too much" where a boat is described and nothing
+// else that the number could be.
+func judgedRating(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind != read.Number || !ratings[me.Bare] || l.shaftsAsked() || l.any(shaftPlaces) || l.any(wireTalk) || l.hasKind(read.Current) || l.hasKind(read.Gauge) || l.any(batteryWords) {
+		return false
+	}
+	switch l.text(l.at[m] - 1) {
+	case "is", "would", "will", "a", "does", "":
+		return l.setSlots["people.count"] && l.hasKind(read.Length) || l.any(hulls) || l.anyOf("boat", "loaded") || l.knows("boat.length")
+	}
+	return false
 }
 
 // articleNumber accepts "the outboard is a 60".
@@ -192,6 +257,9 @@ func voltsEach(l *line, m int) bool {
 	if _, _, ok := l.near(i, 1, ofEach, 3); ok {
 		return true
 	}
+	if l.otherVolts(m) && l.batteryAt(i+1) {
+		return true // "a pair of 12v 120 ah agms, 24v motor"
+	}
 	k := i - 1
 	if l.text(k) == "x" {
 		k--
@@ -203,12 +271,46 @@ func voltsEach(l *line, m int) bool {
 	return l.id(i-1) == idPair
 }
 
+// otherVolts tells that the line names a higher voltage as well, or one that two
+// batteries make.
+func (l *line) otherVolts(m int) bool {
+	for k := range l.r.Measures {
+		me := &l.r.Measures[k]
+		if k < 64 && k != m && me.Value != nil && (me.Kind == read.Voltage && *me.Value > *l.r.Measures[m].Value || me.Kind == read.Number && nominal[me.Bare] && me.Bare > *l.r.Measures[m].Value && l.makesVolts(k)) {
+			return true
+		}
+	}
+	return false
+}
+
+// makesVolts accepts "in series to make 24".
+func (l *line) makesVolts(m int) bool {
+	switch l.text(l.at[m] - 1) {
+	case "make", "makes", "get", "making", "gives", "give", "for":
+		return l.has.holds(idSeries) && l.r.Measures[m].Kind == read.Number
+	}
+	return false
+}
+
+// batteryAt tells that batteries are named at a term: by the word, their
+// chemistry, case or capacity.
+func (l *line) batteryAt(i int) bool {
+	if i >= len(l.terms) {
+		return false
+	}
+	id := l.terms[i].id
+	return id == idBattery || id == idDeepCycle || id == idGroup || id == idAmpHour || chemistries.holds(id)
+}
+
 // bareVolts accepts "on 24" where volts are the talk.
 func bareVolts(l *line, m int) bool {
 	me := &l.r.Measures[m]
 	i := l.at[m]
 	if me.Value == nil || !nominal[*me.Value] || *me.Value == 48 {
 		return false
+	}
+	if l.makesVolts(m) {
+		return true
 	}
 	if l.text(i-1) == "on" || l.text(i-1) == "at" || l.text(i-1) == "run" {
 		return l.endsAt(i) && (l.askedLast(Voltage) || l.anyOf("thrust", "motor", "trolling motor") || l.knows("motor.voltage"))

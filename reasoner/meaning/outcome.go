@@ -22,6 +22,7 @@
 //	wishes.go    functions wished for and refused; what a "no" covers
 //	choice.go    what is only compared, offered or quoted
 //	followup.go  changes, corrections and removals by a later turn
+//	elliptic.go  numbers whose word the talk has said already
 //	boats.go     several boats kept apart
 //	topics.go    what is asked; sayings.go finds the words for it
 //	outside.go   talk of something else

@@ -12,6 +12,7 @@ var outsideWords = []string{
 	"capital of", "who won", "meaning of life", "your name", "are you human", "ignore ur", "ignore your", "system prompt", "ignore all", "ignore previous",
 	"lawn mower", "furnace", "dishwasher", "car alternator", "my truck", "transmission", "brake pads", "oil change", "refrigerator", "guitar", "piano", "drone", "laptop",
 	"cat food", "dog food", "vet", "doctor", "medicine", "headache", "pizza", "restaurant", "hotel", "flight to", "airline", "fishing license", "bag limit",
+	"minivan", "camper", "shotgun", "choke for", "for ducks", "water heater", "at home", "gonna rain", "going to rain", "it rain", "rain tomorrow", "crankbait color", "what color", "lure color", "civil war", "drop table", "park here", "tow a", "will it tow", "what channel", "score of", "super bowl", "world cup", "my house", "hot tub", "golf", "snow blower", "chainsaw", "lawnmower", "mower", "what line", "how many calories", "calories", "ship a tent", "a tent", "rent a", "airbnb", "passport", "phone screen", "wifi", "printer",
 	"dinner", "supper", "breakfast", "weather tomorrow", "weather forecast", "best bait", "what bait", "which lure", "best lure", "what lure", "best knot", "tie a knot", "my car", "car wont", "fix a car", "my rv", "rv battery", "sharpen a hook", "hunting season", "deer season", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
 }
 
@@ -49,7 +50,7 @@ func (l *line) statesBoat() bool {
 
 // strongly outside words are no business of the fitting even beside a boat.
 var strongly = map[string]bool{"joke": true, "jokes": true, "recipe": true, "recipes": true, "poem": true, "poems": true, "haiku": true, "lyrics": true, "limerick": true,
-	"ignore ur": true, "ignore your": true, "ignore all": true, "system prompt": true, "ignore previous": true, "bitcoin": true, "homework": true, "essay": true, "horoscope": true, "who won": true, "capital of": true}
+	"ignore ur": true, "ignore your": true, "ignore all": true, "system prompt": true, "ignore previous": true, "bitcoin": true, "homework": true, "essay": true, "horoscope": true, "who won": true, "capital of": true, "minivan": true, "shotgun": true, "for ducks": true, "water heater": true, "will it tow": true, "lawnmower": true, "lawn mower": true, "snow blower": true, "chainsaw": true, "drop table": true, "civil war": true, "gonna rain": true, "going to rain": true, "rain tomorrow": true, "calories": true, "how many calories": true, "hot tub": true}
 
 // mash tells that no term is a word of English or of the trade: nothing bound,
 // nothing known.

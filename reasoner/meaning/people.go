@@ -12,12 +12,16 @@ import (
 // "just me n the dog", "2 adults and 2 kids". Persons who merely say or own
 // something are not aboard.
 func (l *line) people() {
+	l.weighed()
+	l.batteriesOnly()
 	for i := 0; i < len(l.terms); i++ {
 		if n, to, ok := l.ordinalPerson(i); ok && !l.setSlots["people.count"] {
+			row := "somebody more"
 			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.negated[i] || l.text(to+1) == "out" || l.text(to+1) == "off" || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
 				n--
+				row = "somebody stays ashore"
 			}
-			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "somebody more"})
+			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: row})
 			i = to
 			continue
 		}
@@ -76,6 +80,65 @@ func (l *line) people() {
 	}
 }
 
+// batteriesOnly reads "one only", "just one" where batteries were counted and
+// asked about last and no people are.
+func (l *line) batteriesOnly() {
+	if len(l.terms) > 4 || !l.knows("battery.count") || l.knows("people.count") || !l.askedLast(Runtime, Bank, Charger, Weight) || !l.anyText("only", "just") {
+		return
+	}
+	for i := range l.terms {
+		if v := l.smallNumber(i); v > 0 && v <= 8 && (l.endsAt(i) || l.filler(i+1)) {
+			l.useNumbers(i, i, "")
+			l.put(card.Fact{Slot: "battery.count", Value: num(v), Unit: "1", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "only so many batteries"})
+			return
+		}
+	}
+}
+
+// weighed reads people who are listed with their weights: "im 240, wife 150",
+// "me 185, buddy 215". Two or more of them are a crew, each of the mean weight.
+func (l *line) weighed() {
+	type one struct{ from, at, m int }
+	var crew []one
+	for i := range l.terms {
+		t := &l.terms[i]
+		me := t.id == idMe || t.text == "im" || t.text == "shes" || t.text == "hes" || t.text == "she" || t.text == "he"
+		if !me && t.id != idCompanion && t.id != idChild && t.id != idPerson || l.plural(i) && !t.possessive && t.text != "pops" || i > 0 && l.terms[i-1].measure >= 0 {
+			continue
+		}
+		k := i + 1
+		for k < len(l.terms) && k < i+4 && (l.filler(k) || l.id(k) == idWeighs) {
+			k++
+		}
+		if k >= len(l.terms) || l.terms[k].measure < 0 {
+			continue
+		}
+		m := l.terms[k].measure
+		v := &l.r.Measures[m]
+		if l.used[m] || v.As != "" || v.Value == nil || v.Kind != read.Mass && v.Kind != read.Number {
+			continue
+		}
+		kg := *l.convert(v, bareIf(v, "lb")).value
+		if kg < 15 || kg > 180 || v.Kind == read.Number && (*v.Value < 60 || *v.Value != float64(int(*v.Value))) || !l.endsAt(k) && l.id(k+1) != idAnd && l.id(k+1) != idWith && l.text(k+1) != "and" && l.id(k+1) != idBoat && l.text(k+1) != "my" {
+			continue
+		}
+		crew = append(crew, one{i, k, m})
+	}
+	if len(crew) < 2 || len(crew) > 12 {
+		return
+	}
+	sum := 0.0
+	for _, c := range crew {
+		v := &l.r.Measures[c.m]
+		sum += *l.convert(v, bareIf(v, "lb")).value
+		l.used[c.m] = true
+	}
+	n := float64(len(crew))
+	said := l.said(l.terms[crew[0].from].start, l.terms[crew[len(crew)-1].at].end)
+	l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: said, Row: "people listed with their weights"})
+	l.put(card.Fact{Slot: "people.each", Value: num(sum / n), Unit: "kg", Said: said, Row: "mean of the weights listed"})
+}
+
 // roomFor tells that a number of people is what a boat may take, not who is
 // aboard: "10 people max", "plate says 6 persons".
 func (l *line) roomFor(i, to int) bool {
@@ -121,6 +184,8 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 		return 1, i, 1, 1, true
 	case t.id == idBoth:
 		return 2, i, 2, 2, true
+	case t.text == "both" && (l.text(i-1) == "with us" || l.text(i-1) == "us"):
+		return 2, i, 2, 2, true
 	case t.text == "both" && l.text(i+1) == "of" && l.id(i+2) == idUs:
 		return 2, i + 2, 2, 2, true
 	case t.id == idPerson && l.plural(i) && l.smallNumber(i-1) == 0:
@@ -135,6 +200,12 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
+	case (t.text == "were" || t.text == "we" || t.text == "theres") && l.smallNumber(i+1) > 0 && (i == 0 || l.terms[i-1].mark != 0) && (l.endsAt(i+1) || l.text(i+2) == "at" || l.text(i+2) == "of"):
+		v := l.smallNumber(i + 1)
+		return v, i + 1, v, v, true
+	case l.smallNumber(i) > 0 && l.smallNumber(i) <= 12 && (l.text(i+1) == "at" || i+1 < len(l.terms) && l.r.Text[l.terms[i+1].start] == '@') && l.personWeightAt(i+2):
+		v := l.smallNumber(i)
+		return v, i, v, v, true
 	case t.id == idWith && l.smallNumber(i+1) > 0 && l.endsAt(i+1) && i > 0 && (l.terms[i-1].id == idLoaded || l.terms[i-1].measure >= 0 && l.r.Measures[l.terms[i-1].measure].Kind == read.Mass):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
@@ -168,6 +239,17 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 		return n, to, n, n, true
 	}
 	return 0, 0, 0, 0, false
+}
+
+// personWeightAt tells that a term is what a grown person weighs, and no rating
+// of anything else.
+func (l *line) personWeightAt(i int) bool {
+	if i >= len(l.terms) || l.terms[i].measure < 0 || !l.any(ofPlate) {
+		return false
+	}
+	me := &l.r.Measures[l.terms[i].measure]
+	_, hi := ends(l.convert(me, bareIf(me, "lb")))
+	return (me.Kind == read.Mass || me.Kind == read.Number) && hi >= 40 && hi <= maxPersonEach
 }
 
 // takesAlong tells that the speaker goes as well: "i usually take two buddies".
@@ -304,7 +386,10 @@ func (l *line) item(i int) (n float64, to int, multi, ok bool) {
 		if v <= 0 {
 			return 0, 0, false, false
 		}
-		if l.text(i+1) == "of" && (l.id(i+2) == idUs || l.text(i+2) == "you" || (l.text(i+2) == "them" || l.text(i+2) == "em") && (l.knows("people.count") || l.any(ofPersons)) && !l.any(batteryWords)) {
+		if l.text(i+1) == "of" && (l.id(i+2) == idUs || l.text(i+2) == "you" || (l.text(i+2) == "them" || l.text(i+2) == "em") && (l.knows("people.count") || l.any(ofPersons) || l.id(i+3) == words.Of("fishing")) && !l.any(batteryWords)) {
+			if l.knows("people.count") && (l.text(i+2) == "them" || l.text(i+2) == "em") && (l.text(i+3) == "are" || l.text(i+3) == "is") {
+				return 0, 0, false, false // "two of them are kids"
+			}
 			return v, i + 2, true, true
 		}
 		if j, good := l.noun(i+1, 3); good {
@@ -421,7 +506,7 @@ func (l *line) smallNumber(i int) float64 {
 // theirs: "two guys 380" are 190 lb each, "3 of us at 210" are 210 each.
 func (l *line) shareWeight() {
 	f, ok := l.fact("people.each")
-	if !ok || f.Row != "people at a weight" && f.Row != "people together" && f.Row != "people weigh together" || f.Value == nil {
+	if !ok || f.Row != "people at a weight" && f.Row != "people together" && f.Row != "so much, all of us" && f.Row != "people weigh together" || f.Value == nil {
 		return
 	}
 	count, known := l.fact("people.count")
@@ -431,7 +516,7 @@ func (l *line) shareWeight() {
 	const least, most = 45.0, 145.0 // kg: the lightest and heaviest grown person taken as such
 	share := *f.Value / *count.Value
 	at := strings.Contains(l.betweenText(count.Said, f.Said), " at ")
-	if f.Row == "people together" || f.Row == "people weigh together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
+	if f.Row == "people together" || f.Row == "so much, all of us" || f.Row == "people weigh together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
 		scaleFact(f, 1 / *count.Value)
 		f.Row = "weight of a group, shared"
 	}

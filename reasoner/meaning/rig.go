@@ -22,6 +22,7 @@ var hullRows = []wordRow{
 	{"kayak", "kayak", "boat.hull", "kayak", nil},
 	{"inflatable boat", "inflatable", "boat.hull", "inflatable", nil},
 	{"sailboat", "sailboat", "boat.hull", "sailboat", nil},
+	{"kayak bracket", "kayak bracket", "boat.hull", "kayak", kayaksBracket},
 	{"bass buggy", "bass buggy", "boat.hull", "other", nil},
 	{"another kind of hull", "other hull", "boat.hull", "other", nil},
 }
@@ -29,6 +30,7 @@ var hullRows = []wordRow{
 var materialRows = []wordRow{
 	{"aluminum", "aluminum", "boat.material", "aluminum", boatMaterial},
 	{"fiberglass", "fiberglass", "boat.material", "fiberglass", nil},
+	{"GRP", "group size", "boat.material", "fiberglass", grpHull},
 	{"glass, of a boat", "glass", "boat.material", "fiberglass", glassBoat},
 	{"wood", "wood", "boat.material", "wood", boatMaterial},
 	{"polyethylene", "polyethylene", "boat.material", "polyethylene", boatMaterial},
@@ -116,6 +118,20 @@ func (l *line) wordFacts() {
 		}
 	}
 	l.loneVee()
+	l.tubes()
+}
+
+// tubes notes a pontoon boat's third tube.
+func (l *line) tubes() {
+	for i := range l.terms {
+		if l.terms[i].id != idPontoon || l.negated[i] || l.asked(i) {
+			continue
+		}
+		if t := l.terms[i].text; strings.HasPrefix(t, "tri") || strings.HasPrefix(t, "three") || strings.HasPrefix(t, "3") {
+			l.put(card.Fact{Slot: "boat.tubes", Value: num(3), Unit: "1", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "three tubes"})
+			return
+		}
+	}
 }
 
 func (l *line) wordFact(i int, row *wordRow) {
@@ -169,7 +185,8 @@ func (l *line) loneVee() {
 			continue
 		}
 		prev := l.id(i - 1)
-		if prev >= 0 && (prev.Kind() == words.Material || prev == idBoat) || l.id(i+1) == idBoat {
+		long := l.boatLengthAt(i-1) && (l.endsAt(i) || l.filler(i+1) || l.terms[i+1].measure >= 0 || l.id(i+1) == idWith || l.id(i+1) == idAnd)
+		if prev >= 0 && (prev.Kind() == words.Material || prev == idBoat) || l.id(i+1) == idBoat || long {
 			l.put(card.Fact{Slot: "boat.hull", Text: "vee", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "vee hull"})
 			return
 		}
@@ -209,10 +226,23 @@ func glassBoat(l *line, at int) bool {
 	if prev >= 0 && prev.Kind() == words.Hull {
 		return true
 	}
+	if w := l.text(at - 1); w == "hull" || w == "trihull" {
+		return true // "tri hull glass"
+	}
 	if at > 0 && l.terms[at-1].mark == ',' && l.endsAt(at) {
 		return true
 	}
 	return at > 0 && l.terms[at-1].measure >= 0 && unitOfKind(l, l.terms[at-1].measure) == "m"
+}
+
+// kayaksBracket accepts a bracket that is called a kayak's.
+func kayaksBracket(l *line, at int) bool {
+	return strings.HasPrefix(l.terms[at].text, "kayak") || strings.HasPrefix(l.terms[at].text, "yak")
+}
+
+// grpHull tells glass-reinforced plastic from a battery's group.
+func grpHull(l *line, at int) bool {
+	return l.terms[at].text == "grp" && (at+1 >= len(l.terms) || l.terms[at+1].measure < 0 || l.endsAt(at)) && !l.any(batteryWords) && !l.hasKind(read.Charge)
 }
 
 func unitOfKind(l *line, m int) string { return l.r.Measures[m].Unit }

@@ -233,7 +233,11 @@ func cut(out []term, text string, from, to int) []term {
 			out = append(out, term{start: i, end: i + 1, id: words.None, measure: -1, mark: '?'})
 			i++
 		case c == '+' || c == '&':
-			out = append(out, term{start: i, end: i + 1, text: "and", id: words.None, measure: -1})
+			w := "and"
+			if c == '+' {
+				w = "plus"
+			}
+			out = append(out, term{start: i, end: i + 1, text: w, id: words.None, measure: -1})
 			i++
 		case c == '-' && (i == 0 || text[i-1] == ' ') && i+1 < len(text) && text[i+1] == ' ',
 			strings.HasPrefix(text[i:to], "—"), strings.HasPrefix(text[i:to], "–"):

@@ -27,6 +27,7 @@ var useCues = []cue{
 	{name: "at so many percent", slot: "use.throttle", kind: read.Percent, low: 0.01, high: 1, alone: true, weight: 3, when: throttleTalk},
 	{name: "a fraction of throttle", slot: "use.throttle", kind: read.Number, low: 0.05, high: 1, after: of("throttle", "speed"), reachA: 1, before: of("throttle", "speed"), reachB: 1, weight: 8, when: fraction},
 	{name: "at a fraction", slot: "use.throttle", kind: read.Number, low: 0.05, high: 0.95, alone: true, weight: 3, when: atFraction},
+	{name: "a fraction, in talk of run time", slot: "use.throttle", kind: read.Number, low: 0.05, high: 0.95, alone: true, weight: 4, when: fractionAlone},
 	{name: "a share that is no throttle", slot: "", kind: read.Percent, alone: true, weight: 4, when: half},
 
 	{name: "fuel", slot: "fuel.volume", kind: read.Volume, low: 0.2, high: 2000, alone: true, weight: 4, when: not(otherVolume)},
@@ -133,6 +134,9 @@ func hoursOfUse(l *line, m int) bool {
 	case "year", "years", "yr", "month", "week", "day", "days", "d", "y", "s", "sec":
 		return false
 	}
+	if l.faulty() && !l.any(batteryKinds) && !l.anyOf("throttle", "full throttle") && !l.saysText("how long") {
+		return false // "cuts out after 10 minutes"
+	}
 	return !l.anyOf("reserve minutes") || l.r.Measures[m].Spoken == "h"
 }
 
@@ -145,7 +149,7 @@ func half(l *line, m int) bool {
 		return true
 	}
 	i := l.at[m]
-	return l.text(i+1) == "of" && l.text(i+2) == "the" && l.text(i+3) == "time" || l.text(i+1) == "down" || l.text(i+1) == "off" || l.text(i+1) == "more" || l.text(i+1) == "less"
+	return l.text(i+1) == "of" && (l.text(i+2) == "the" && l.text(i+3) == "time" || l.text(i+2) == "that" || l.text(i+2) == "it" || l.text(i+2) == "my" || l.id(i+2) == idLoaded || l.text(i+2) == "the" && l.id(i+3) != idThrottle) || l.text(i+1) == "gone" || l.text(i+1) == "used" || l.text(i+1) == "left" || l.text(i+1) == "dead" || l.text(i+1) == "empty" || l.text(i+1) == "remaining" || l.text(i+1) == "charged" || l.text(i+1) == "down" || l.text(i+1) == "off" || l.text(i+1) == "more" || l.text(i+1) == "less"
 }
 
 func throttleTalk(l *line, m int) bool {
@@ -158,6 +162,11 @@ func throttleTalk(l *line, m int) bool {
 func fraction(l *line, m int) bool {
 	v := l.r.Measures[m].Value
 	return v != nil && *v < 1
+}
+
+// fractionAlone accepts "half?" where run time at a throttle was asked last.
+func fractionAlone(l *line, m int) bool {
+	return fraction(l, m) && len(l.terms) <= 4 && l.askedLast(Runtime, Bank) && l.knows("use.throttle")
 }
 
 // atFraction accepts "five at a third": at, on, and a fraction.
@@ -186,7 +195,7 @@ func bareMoney(l *line, m int) bool {
 	if loaded {
 		return false
 	}
-	if l.id(i-1) == idBudget || l.id(i+1) == idBudget {
+	if _, _, ok := l.near(i, 1, ofBudget, 0); ok || l.id(i-1) == idBudget || l.id(i+1) == idBudget {
 		return true
 	}
 	switch l.text(i - 1) {
@@ -195,6 +204,8 @@ func bareMoney(l *line, m int) bool {
 	}
 	return false
 }
+
+var ofBudget = of("budget")
 
 // knownBudget accepts "2000 is fine" once a budget stands.
 func knownBudget(l *line, m int) bool { return l.knows("money.budget") }
@@ -354,6 +365,21 @@ func (l *line) worded() {
 		l.put(card.Fact{Slot: "motor.count", Value: num(2), Unit: "1", Said: f.Said, Row: f.Row})
 	}
 	for i := range l.terms {
+		if (l.terms[i].text == "single" || l.terms[i].text == "lone") && !l.setSlots["battery.count"] && l.batteryAt(i+1) && l.over == "" {
+			l.put(card.Fact{Slot: "battery.count", Value: num(1), Unit: "1", Said: l.said(l.terms[i].start, l.terms[i+1].end), Row: "a single battery"})
+		}
+	}
+	if len(l.terms) <= 4 && l.askedLast(Runtime, Bank) && l.knows("use.throttle") && len(l.r.Measures) == 0 {
+		for _, d := range []struct {
+			word string
+			dial float64
+		}{{"full", 1}, {"half", 0.5}, {"quarter", 0.25}, {"third", 1.0 / 3}} {
+			if l.anyText(d.word) && !l.setSlots["use.throttle"] {
+				l.put(card.Fact{Slot: "use.throttle", Value: num(d.dial), Unit: "1", Said: d.word, Row: "a throttle, in talk of run time"})
+			}
+		}
+	}
+	for i := range l.terms {
 		t := &l.terms[i]
 		if t.id < 0 || l.negated[i] {
 			continue
@@ -383,6 +409,7 @@ type wordedRow struct {
 var wordedRows = []wordedRow{
 	{"full throttle", "full throttle", "use.throttle", 1, 1, 1, running},
 	{"a day on the water", "all day", "use.hours", 8, 6, 10, nil},
+	{"a third of throttle", "third", "use.throttle", 1.0 / 3, 1.0 / 3, 1.0 / 3, beforeThrottle},
 	{"half a day", "half day", "use.hours", 4, 3, 5, nil},
 	{"a pair of batteries", "pair", "battery.count", 2, 2, 2, pairOfBatteries},
 	{"a trio of batteries", "trio", "battery.count", 3, 3, 3, pairOfBatteries},
@@ -401,6 +428,9 @@ var wordedOf = func() map[words.ID][]*wordedRow {
 	return out
 }()
 
+// beforeThrottle accepts "third throttle".
+func beforeThrottle(l *line, at int) bool { return l.text(at) == "third" && l.id(at+1) == idThrottle }
+
 // hereAndNow leaves out "how cold is too cold" and "store it over winter".
 func hereAndNow(l *line, at int) bool {
 	for k := at - 2; k < at; k++ {
@@ -413,7 +443,9 @@ func hereAndNow(l *line, at int) bool {
 }
 
 // running leaves out "runs only on high": a fault, not a use.
-func running(l *line, at int) bool { return !l.faulty() }
+func running(l *line, at int) bool {
+	return !l.faulty() || l.hasKind(read.Charge) || l.hasKind(read.Current) || l.hasKind(read.Voltage)
+}
 
 // pairOfBatteries accepts "pair of 31 agms", "a couple of 100 ah batteries".
 func pairOfBatteries(l *line, at int) bool {

@@ -21,6 +21,9 @@ var waterCues = []cue{
 	{name: "current of a speed", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0, high: 6, before: currentWords, reachB: 3, after: currentWords, reachA: 2, weight: 9, never: of("wind")},
 	{name: "river of a speed", slot: "current.speed", kind: read.Speed, bare: "", low: 0, high: 6, before: of("river"), reachB: 3, after: of("river"), reachA: 2, weight: 7, never: of("wind")},
 
+	{name: "water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 4, alone: true, weight: 8, never: of("wind"), when: waterSpeed},
+	{name: "tidal water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 3.2, before: of("brackish", "tide"), reachB: 1, weight: 7, never: of("wind", "gust")},
+
 	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 3, weight: 9, when: waveSize},
 	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
 	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
@@ -34,7 +37,7 @@ func steadyWind(l *line, m int) bool {
 	if me.Kind == read.Number && l.articleBefore(i) && me.Value != nil && !windWords.holds(l.id(i+1)) {
 		return false
 	}
-	return !inGusts(l, m)
+	return !inGusts(l, m) && !(l.r.Measures[m].Kind == read.Number && besideVolts(l, m))
 }
 
 // inGusts tells that the number is the gusts', not the steady wind's.
@@ -48,6 +51,15 @@ func inGusts(l *line, m int) bool {
 func gustsEnd(l *line, m int) bool {
 	i := l.at[m] + 2
 	return i >= len(l.terms) || l.terms[i].measure < 0
+}
+
+// waterSpeed accepts "in 2.5 mph water" and a slow speed told of going upstream.
+func waterSpeed(l *line, m int) bool {
+	i := l.at[m]
+	if l.text(i+1) == "water" {
+		return true
+	}
+	return l.anyText("upstream", "upriver") && (l.text(i-1) == "in" || l.text(i-1) == "against")
 }
 
 // waveSize keeps "18 ft boat, waves" out: a wave's number stands beside it.
@@ -140,6 +152,38 @@ var weatherRows = []weatherRow{
 	{"gale in words", "gale", 13.9, 17, 20.7},                // forces 7 and 8
 }
 
+// beaufortScale is the mean wind of each force, in metres a second, from the
+// calm to the hurricane: WMO Code 1100.
+var beaufortScale = [][2]float64{{0, 0.2}, {0.3, 1.5}, {1.6, 3.3}, {3.4, 5.4}, {5.5, 7.9}, {8.0, 10.7}, {10.8, 13.8}, {13.9, 17.1}, {17.2, 20.7}, {20.8, 24.4}, {24.5, 28.4}, {28.5, 32.6}, {32.7, 36.9}}
+
+// beaufort reads "force 5" and "beaufort 4" for a wind.
+func (l *line) beaufort() {
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		i := l.at[m]
+		if l.used[m] || me.Kind != read.Number || l.setSlots["wind.speed"] {
+			continue
+		}
+		lo, hi := ends(quantity{me.Value, me.Low, me.High})
+		if lo != float64(int(lo)) || hi != float64(int(hi)) || lo < 0 || hi >= float64(len(beaufortScale)) {
+			continue
+		}
+		at := i - 1
+		switch l.text(at) {
+		case "force", "beaufort", "bft":
+		default:
+			if l.text(i+1) != "beaufort" && l.text(i+1) != "bft" {
+				continue
+			}
+			at = i
+		}
+		low, high := beaufortScale[int(lo)][0], beaufortScale[int(hi)][1]
+		l.used[m] = true
+		l.put(card.Fact{Slot: "wind.speed", Value: num((low + high) / 2), Low: num(low), High: num(high), Unit: "m/s",
+			Said: l.said(min(l.terms[at].start, me.Start), me.End), Row: "force on the Beaufort scale"})
+	}
+}
+
 // weather binds winds that are said in words where no number was.
 func (l *line) weather() {
 	if g, ok := l.fact("wind.gust"); ok {
@@ -153,6 +197,14 @@ func (l *line) weather() {
 	for i := range l.terms {
 		if row := weatherOf[l.terms[i].id] - 1; row > best && l.aboutWind(i, weatherRows[row].word) {
 			best, at = row, i
+		}
+	}
+	if best < 0 {
+		// "breeze" with no word for its strength
+		for i := range l.terms {
+			if l.terms[i].text == "breeze" && l.endsAt(i) && l.aboutWind(i, "") {
+				best, at = weatherOf[words.Of("gentle breeze")]-1, i
+			}
 		}
 	}
 	if best < 0 {

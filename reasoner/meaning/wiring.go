@@ -10,7 +10,7 @@ var wireTalk = of("wire", "gauge", "jumper", "voltage drop", "one way", "round t
 var wiringCues = []cue{
 	{name: "one way", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("one way", "round trip"), reachA: 3, before: of("one way", "round trip"), reachB: 2, weight: 10},
 	{name: "one way, bare", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.9, high: 60, after: of("one way", "round trip"), reachA: 1, before: of("one way", "round trip"), reachB: 2, weight: 6, when: isBare},
-	{name: "length of wire", slot: "wire.run", kind: read.Length, bare: "", low: 0.1, high: 60, after: of("wire", "cable", "jumper"), reachA: 1, before: of("wire", "cable", "jumper"), reachB: 2, weight: 7},
+	{name: "length of wire", slot: "wire.run", kind: read.Length, bare: "", low: 0.1, high: 60, after: of("wire", "cable", "jumper"), reachA: 1, before: of("wire", "cable", "jumper"), reachB: 2, weight: 7, when: not(footer)},
 	{name: "wire run of so many", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 60, before: of("wire", "run", "cable"), reachB: 0, weight: 5, when: runsTo},
 	{name: "a run", slot: "wire.run", kind: read.Length, low: 0.1, high: 60, after: of("run"), reachA: 0, before: of("run"), reachB: 1, weight: 7, when: feetOfRun},
 	{name: "from the battery to the plug", slot: "wire.run", kind: read.Length, bare: "ft", low: 0.3, high: 30, after: of("battery", "bank", "breaker", "plug"), reachA: 1, before: of("battery", "bank", "plug"), reachB: 3, weight: 7, when: batteryToPlug},
@@ -20,6 +20,8 @@ var wiringCues = []cue{
 	{name: "wire gauge", slot: "wire.gauge", kind: read.Gauge, alone: true, weight: 9},
 	{name: "number so-and-so wire", slot: "wire.gauge", kind: read.Number, low: 0, high: 18, alone: true, weight: 8, when: numberSix},
 	{name: "number, then wire", slot: "wire.gauge", kind: read.Number, low: 0, high: 18, after: of("wire", "gauge"), reachA: 0, weight: 6, when: wholeGauge},
+	{name: "is 8 ok?", slot: "wire.gauge", kind: read.Number, low: 0, high: 12, alone: true, weight: 7, when: gaugeJudged},
+	{name: "insulation by its rating", slot: "wire.insulation", kind: read.Number, low: 60, high: 200, alone: true, weight: 8, when: ratedC},
 	{name: "insulation's degrees", slot: "wire.insulation", kind: read.Temperature, low: 50, high: 260, after: of("insulation", "wire"), reachA: 2, before: of("insulation"), reachB: 2, weight: 9},
 	{name: "insulation's bare degrees", slot: "wire.insulation", kind: read.Number, low: 60, high: 200, after: of("insulation"), reachA: 1, before: of("insulation"), reachB: 1, weight: 8},
 	{name: "degrees of wire", slot: "wire.insulation", kind: read.Temperature, low: 60, high: 260, alone: true, weight: 4, need: wireTalk},
@@ -34,7 +36,26 @@ func isBare(l *line, m int) bool { return l.r.Measures[m].Kind == read.Number }
 // numberSix accepts "number 6" in talk of wire.
 func numberSix(l *line, m int) bool {
 	i := l.at[m]
-	return wholeGauge(l, m) && (l.text(i-1) == "number" || l.text(i-1) == "no") && (l.any(wireTalk) || l.hasKind(read.Current))
+	sign := l.r.Measures[m].Start > 0 && l.r.Text[l.r.Measures[m].Start-1] == '#' || l.r.Measures[m].Said[0] == '#'
+	return wholeGauge(l, m) && (l.text(i-1) == "number" || l.text(i-1) == "no" || sign) && (l.any(wireTalk) || l.hasKind(read.Current))
+}
+
+// gaugeJudged accepts "11 ft to the bow, 24v 60 amp. 8 ok?".
+func gaugeJudged(l *line, m int) bool {
+	i := l.at[m]
+	if !wholeGauge(l, m) || l.r.Measures[m].Kind != read.Number || l.hasKind(read.Gauge) || !l.hasKind(read.Current) || !l.hasKind(read.Length) || l.any(hulls) {
+		return false
+	}
+	next := l.id(i + 1)
+	return (next == idFine || next == idEnough) && (i == 0 || l.terms[i-1].mark != 0 || l.filler(i-1))
+}
+
+// insulations are the temperatures that wire is rated for: 33 CFR 183.425.
+var insulations = map[float64]bool{60: true, 75: true, 80: true, 90: true, 105: true, 125: true, 200: true}
+
+// ratedC accepts "105 c rated 6 gauge".
+func ratedC(l *line, m int) bool {
+	return insulations[l.r.Measures[m].Bare] && l.text(l.at[m]+1) == "c" && (l.any(wireTalk) || l.hasKind(read.Gauge))
 }
 
 // wholeGauge accepts the even sizes that wire is sold in.

@@ -50,6 +50,8 @@ func (l *line) wants() {
 		}
 		text := "true"
 		switch {
+		case l.negated[i] && l.mayI(i):
+			continue
 		case l.negated[i]:
 			text = "false"
 		case faulty || !l.states(i):
@@ -78,7 +80,7 @@ func (l *line) faulty() bool {
 	}
 	for i := range l.terms {
 		id := l.terms[i].id
-		if id == words.None || !trouble[id] || id == idSlow {
+		if id == words.None || !trouble[id] || id == idSlow || l.negated[i] && id == idNoise {
 			continue
 		}
 		if prev := l.id(i - 1); prev != idOutboard && prev != idHorsepower {
@@ -90,6 +92,12 @@ func (l *line) faulty() bool {
 
 // mustHold accepts "want it to hold in 12 mph".
 func (l *line) mustHold(i int) bool {
+	if (l.id(i-1) == idAnd || l.text(i-1) == "and") && wantOf[l.id(i-2)] != nil && !l.asked(i-2) && !l.negated[i] {
+		return true // "wants autopilot and hold"
+	}
+	if i > 0 && l.terms[i-1].mark == ',' && (l.text(i) == "hold in" || l.text(i) == "hold it") && !l.questionish() {
+		return true // "3 people, hold in 10 mph"
+	}
 	_, _, ok := l.near(i, -1, wishing, 3)
 	return ok && !l.asksIf(i)
 }
@@ -120,6 +128,13 @@ func (l *line) states(i int) bool {
 }
 
 var wishingOrWith = of("must", "would like", "with")
+
+// mayI tells that the sentence asks leave: "can i forget the anchor with gps".
+func (l *line) mayI(i int) bool {
+	s := l.sentence(i)
+	w := l.text(s)
+	return (w == "can" || w == "could" || w == "may" || w == "should") && l.id(s+1) == idMe || l.text(s) == "is" && (l.text(s+1) == "it" || l.text(s+2) == "ok")
+}
 
 // asksIf accepts "do i need", "does it need", "should i get", "can it".
 func (l *line) asksIf(i int) bool {
@@ -195,7 +210,7 @@ func (l *line) findNegated() {
 		}
 		for k := i + 1; k < len(l.terms) && k < i+24 && room > 0; k++ {
 			t := &l.terms[k]
-			if t.mark == '.' || t.mark == '?' || t.mark == ',' && !l.listGoesOn(k) || t.text == "but" || t.id == idMust && k > i+1 || t.id == idWith {
+			if t.mark == '.' || t.mark == '?' || t.mark == ',' && !l.listGoesOn(k) || t.text == "but" || (t.text == "on" || t.text == "for") && k > i+1 && l.terms[k-1].id != words.None || t.id == idMust && k > i+1 || t.id == idWith {
 				break
 			}
 			l.negated[k] = true
@@ -232,9 +247,9 @@ func (l *line) answersNo(i int) bool {
 			return true
 		}
 	}
-	if t.text != "no" || i > 1 {
+	if t.text != "no" || i > 1 && l.terms[i-1].mark == 0 {
 		return false
 	}
 	n := l.text(i + 1)
-	return n == "its" || n == "it" || n == "thats" || n == "i" || n == "we" || n == "the" || n == "that" || n == "im" || i+1 < len(l.terms) && l.terms[i+1].measure >= 0
+	return l.id(i+1) == idBack || n == "its" || n == "it" || n == "thats" || n == "i" || n == "we" || n == "the" || n == "that" || n == "im" || i+1 < len(l.terms) && l.terms[i+1].measure >= 0
 }

@@ -208,5 +208,5 @@ func wattNotWith(p *parser, n num, from, to int) bool {
 	return p.glued(from) || p.upper(from) || p.closes(to) || p.role(to)&afterWatt != 0
 }
 
-// centLetter: the c of "$20 and 43c".
+// centLetter: the c of "$15 and 60c".
 func centLetter(p *parser, n num, from, to int) bool { return p.inMoney }

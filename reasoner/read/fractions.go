@@ -131,7 +131,7 @@ func (p *parser) isNth(j int) bool {
 }
 
 // scaleBehind multiplies a number by the scale behind it: "two and a half
-// million", "2 dozen", "ten grand", "two thirds of a million".
+// million", "2 dozen", "ten grand", "three quarters of a million".
 func (p *parser) scaleBehind(n *num) {
 	j := n.to
 	if n.broken && p.word(j) == "of" && p.word(j+1) == "a" && p.classOf(j+2) == scaleWord {
@@ -160,7 +160,7 @@ func (p *parser) grand(n *num, j int) {
 	n.value *= 1000
 }
 
-// overBehind reads "one over twenty" and "2000 over 3"; "24 over 12" compares
+// overBehind reads "one over eight" and "1500 over 4"; "24 over 12" compares
 // two things.
 func (p *parser) overBehind(n *num) {
 	if p.word(n.to) != "over" || n.broken || n.value == 0 || !integer(n.value) {

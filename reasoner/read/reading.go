@@ -51,8 +51,8 @@ type Token struct {
 
 // Measure is a number with its unit, if one was said.
 //
-// A plain value has Value alone; a range has Low and High and no Value; a bound
-// ("under $900") has one end; a loose amount ("a couple hundred pounds", "470
+// A plain value has Value alone; a range has its two ends instead; a bound
+// ("under $900") has one of them; a loose amount ("a couple hundred pounds", "470
 // give or take 20") has all three. Said covers the hedges ("about", "no more
 // than", "max") as well as the number.
 type Measure struct {

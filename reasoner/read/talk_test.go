@@ -37,6 +37,8 @@ var talk = []struct {
 	{"10/2 boat cable to the bow", []string{"10/2=gauge 10"}},
 	{"hour at full then three hours at half", []string{"hour=duration 1", "three hours=duration 3", "half=number 0.5"}},
 	{"2 hrs wide open and the rest at a quarter", []string{"2 hrs=duration 2", "a quarter=number 0.25"}},
+	{"we put in at gull point half a mile up, 14 ft skiff", []string{"half a mile=length 0.5", "14 ft=length 14"}},
+	{"off stony point ½ mile, point five knots of stream", []string{"½ mile=length 0.5", "point five knots=speed 0.5"}},
 	{"what if a third guy comes", nil},
 	{"a fifth battery", nil},
 	{"a second motor", nil},

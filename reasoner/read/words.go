@@ -10,54 +10,8 @@ func (p *parser) inWords(i int) (num, bool) {
 	if a {
 		j++
 	}
-	switch c := p.classOf(j); c {
-	case digitWord, teenWord, tensWord:
-		if a {
-			return n, false
-		}
-		p.cardinal(&n, j, 0, 0)
-		if n.to == j+1 && p.word(j) == "one" && p.pronoun(j) {
-			return n, false
-		}
-	case hundredWord, scaleWord:
-		p.cardinal(&n, j, 0, 0)
-	case zeroWord:
-		if a {
-			return n, false
-		}
-		n.to = j + 1
-	case pointWord:
-		if a || j > 0 && p.role(j-1)&pronounOne != 0 || !p.startsNumber(j+1) {
-			return n, false
-		}
-		n.to = j
-	case shareWord:
-		return p.share(n, j, a)
-	case ordinalWord:
-		if !a || !p.shareEnds(j+1) {
-			return n, false
-		}
-		return p.share(n, j, a)
-	case dozenWord:
-		n.value, n.to = 12, j+1
-		return n, true
-	case coupleWord, fewWord, severalWord:
-		return p.vague(n, j, c, a)
-	case pairWord:
-		if !a && j > 0 && p.role(j-1)&pronounOne != 0 {
-			return n, false
-		}
-		n.value, n.to, n.rule = 2, j+1, "a pair"
-		return n, true
-	case grandWord:
-		if !a || p.word(j+1) == "total" || p.word(j+1) == "river" || p.word(j+1) == "lake" || p.word(j+1) == "slam" {
-			return n, false
-		}
-		n.value = 1
-		p.grand(&n, j)
-		return n, true
-	default:
-		return n, false
+	if !p.counting(&n, j, a) {
+		return p.amount(n, j, a)
 	}
 	p.pointBehind(&n, n.to)
 	p.shareBehind(&n)
@@ -69,6 +23,69 @@ func (p *parser) inWords(i int) (num, bool) {
 	p.andShare(&n)
 	p.scaleBehind(&n)
 	return n, true
+}
+
+// counting reads the words with which one counts from token j on, behind an
+// article or not: "seventeen fifty", "a hundred", "zero", the start of "point
+// five". It reports whether they are a number.
+func (p *parser) counting(n *num, j int, article bool) bool {
+	switch p.classOf(j) {
+	case digitWord, teenWord, tensWord:
+		if article {
+			return false
+		}
+		p.cardinal(n, j, 0, 0)
+		return n.to != j+1 || p.word(j) != "one" || !p.pronoun(j)
+	case hundredWord, scaleWord:
+		p.cardinal(n, j, 0, 0)
+		return true
+	case zeroWord:
+		if article {
+			return false
+		}
+		n.to = j + 1
+		return true
+	case pointWord:
+		if article || j > 0 && p.role(j-1)&pronounOne != 0 || !p.decimals(j+1) {
+			return false
+		}
+		n.to = j
+		return true
+	}
+	return false
+}
+
+// amount reads a word for an amount: "half", "a third", "a dozen", "a few", "a
+// pair", "a grand".
+func (p *parser) amount(n num, j int, article bool) (num, bool) {
+	switch c := p.classOf(j); c {
+	case shareWord:
+		return p.share(n, j, article)
+	case ordinalWord:
+		if !article || !p.shareEnds(j+1) {
+			return n, false
+		}
+		return p.share(n, j, article)
+	case dozenWord:
+		n.value, n.to = 12, j+1
+		return n, true
+	case coupleWord, fewWord, severalWord:
+		return p.vague(n, j, c, article)
+	case pairWord:
+		if !article && j > 0 && p.role(j-1)&pronounOne != 0 {
+			return n, false
+		}
+		n.value, n.to, n.rule = 2, j+1, "a pair"
+		return n, true
+	case grandWord:
+		if !article || p.word(j+1) == "total" || p.word(j+1) == "river" || p.word(j+1) == "lake" || p.word(j+1) == "slam" {
+			return n, false
+		}
+		n.value = 1
+		p.grand(&n, j)
+		return n, true
+	}
+	return n, false
 }
 
 // pronoun tells whether the "one" at token j counts nothing: "which one", "the
@@ -187,6 +204,20 @@ func (p *parser) joint(j int, last wordClass) int {
 func (p *parser) isShare(j int) bool {
 	c := p.classOf(j)
 	return c == shareWord || c == sharesWord || c == ordinalWord
+}
+
+// decimals reports whether the places behind a point can begin at token k. They
+// cannot where a fraction or a scale stands: the point of "stony point half a
+// mile up" begins no number.
+func (p *parser) decimals(k int) bool {
+	if p.isFigures(k) {
+		return p.lex[k].look&decimal == 0
+	}
+	switch p.classOf(k) {
+	case digitWord, zeroWord, teenWord, tensWord:
+		return true
+	}
+	return false
 }
 
 // pointBehind reads "point five", "point oh eight", "point 5" after a number.

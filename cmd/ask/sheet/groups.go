@@ -36,8 +36,12 @@ type figure struct {
 	Cites                           []int
 }
 
+// besideRows are steps of the working that stand beside a figure as if they were
+// one: the run time that spares the battery beside the one that empties it.
+var besideRows = map[string]string{"runtime.cruise": "runtime.cruise-long-life"}
+
 // grouped gathers the figures; how bounds the working of each, in characters.
-func grouped(figures []answer.Figure, how int) []group {
+func grouped(figures []answer.Figure, steps []answer.Step, how int) []group {
 	var out []group
 	taken := map[string]bool{}
 	for _, r := range groupRows {
@@ -50,6 +54,12 @@ func grouped(figures []answer.Figure, how int) []group {
 				taken[f.ID] = true
 				g.Figures = append(g.Figures, figure{Label: cut(f.Label, 30), Value: cut(f.Display, 16), Band: cut(f.Band, 22),
 					How: cut(f.How, how), Source: cut(f.Source, 120), Cites: f.Cites})
+				for _, st := range steps {
+					if beside := besideRows[f.ID]; beside != "" && st.ID == beside && st.Value != nil {
+						g.Figures = append(g.Figures, figure{Label: "\u2026 sparing the battery", Value: cut(st.Result, 16), Band: cut(st.Band, 22),
+							How: cut(st.Working, how), Source: cut(st.Source, 120)})
+					}
+				}
 			}
 		}
 		if len(g.Figures) > 0 {

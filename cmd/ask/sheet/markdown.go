@@ -38,11 +38,17 @@ func Markdown(a answer.Answer, opts Options) []byte {
 			m.row(what, "", "", "", p.Total)
 		}
 		m.end()
+		if p.Needs != "" {
+			m.line("Held against the needs: " + plain(p.Needs) + ".")
+		}
 		if p.Yearly != "" {
 			m.line("Batteries by wear: about " + p.Yearly + " a year, " + plain(p.YearlyHow) + ".")
 		}
 	}
 	m.table("Also on the shelf", []string{"", "", ""}, p.Alternates)
+	if len(p.Alternates) > 0 && p.Order != "" {
+		m.line("Order: " + plain(p.Order) + ".")
+	}
 	if len(p.Groups) > 0 {
 		m.line("## Figures and how they come about")
 		m.row("", "", "may lie between", "working", "source")

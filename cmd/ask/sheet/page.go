@@ -22,6 +22,8 @@ type page struct {
 	Shelf      string // whose prices these are
 	Total      string
 	TotalNote  string
+	Needs      string // the pick held against each need
+	Order      string // by what the motors are ordered
 	Yearly     string
 	YearlyHow  string
 	Cautions   []string
@@ -32,7 +34,8 @@ type page struct {
 	Curves     []answer.Curve
 	Units      unit.System
 	Left       []string // what was cut, and how much of it
-	Dense      bool     // set in smaller type, so that it stays on two pages
+	Dense      bool     // set closer, in smaller type, so that it stays on two pages
+	Full       bool     // smaller still
 	Alternates []entry  // the other motors of the shelf
 }
 
@@ -66,39 +69,59 @@ type room struct {
 	name, value, said, why, how, caution, measure, lead                                   int
 }
 
-// Two settings were found by printing: a usual sheet in a type that reads well,
-// and one that is fuller than that in smaller type and with shorter texts.
+// Three settings were found by printing: a usual sheet in a type that reads
+// well, a fuller one in smaller type, and one beyond all use with short texts.
 var (
 	usual = room{boat: 16, assumed: 18, measures: 7, parts: 14, cautions: 6, problems: 3, sources: 12, choices: 7, figures: 34, offers: 2,
 		name: 34, value: 40, said: 40, why: 90, how: 105, caution: 200, measure: 140, lead: 400}
+	dense = room{boat: 26, assumed: 18, measures: 7, parts: 12, cautions: 6, problems: 3, sources: 12, choices: 7, figures: 36, offers: 2,
+		name: 34, value: 60, said: 30, why: 60, how: 58, caution: 160, measure: 120, lead: 400}
 	full = room{boat: 18, assumed: 12, measures: 6, parts: 12, cautions: 5, problems: 2, sources: 12, choices: 7, figures: 32, offers: 2,
 		name: 30, value: 26, said: 26, why: 42, how: 44, caution: 110, measure: 100, lead: 240}
 )
 
-// mostLines is the weight up to which a sheet has the usual room.
-const mostLines = 92
+// The weights up to which a sheet has the usual room, and the dense one.
+const (
+	usualLines = 93
+	denseLines = 122
+)
 
 // weight counts what takes room on paper, in lines of about equal height.
 func weight(a answer.Answer) int {
-	return len(a.Understood) + 2*len(a.Choices) + len(a.Parts) + 2*len(a.Problems) + 2*len(a.Cautions) + len(a.Measures) +
+	n := len(a.Understood) + 2*len(a.Choices) + len(a.Parts) + 2*len(a.Problems) + 2*len(a.Cautions) + len(a.Measures) +
 		len(a.Assumed)/3 + len(a.Passages)/2 + len(a.Offers) + len(a.Figures)
+	for _, f := range a.Figures {
+		n += min(len(f.How), usual.how) / halfHow
+	}
+	return n
 }
 
+// halfHow is about how many characters of a working take one line.
+const halfHow = 62
+
 func layOut(a answer.Answer, opts Options) page {
-	r := usual
-	dense := weight(a) > mostLines
-	if dense {
+	r, w := usual, weight(a)
+	switch {
+	case w > denseLines:
 		r = full
+	case w > usualLines:
+		r = dense
 	}
-	p := page{Lead: cut(a.Headline, r.lead), Notice: tidy(a.Notice), Shelf: cut(a.Shelf, 60), Curves: a.Curves, Units: opts.Units, Dense: dense}
+	p := page{Lead: cut(a.Headline, r.lead), Notice: tidy(a.Notice), Shelf: cut(a.Shelf, 60), Curves: a.Curves, Units: opts.Units, Dense: w > usualLines, Full: w > denseLines}
 	for _, u := range limit(&p, a.Understood, r.boat, "facts") {
 		value := u.Display
 		if value == "" {
 			value = u.Text
 		}
-		p.Boat = append(p.Boat, entry{Name: label(u.Label, u.Slot, r.name), Value: cut(value, r.value), Note: cut(u.Said, r.said)})
+		switch value {
+		case "true":
+			value = "yes"
+		case "false":
+			value = "no"
+		}
+		p.Boat = append(p.Boat, entry{Name: label(u.Label, u.Slot, r.name), Value: cut(value, r.value), Note: unlike(u.Said, value, r.said)})
 	}
-	p.Groups = grouped(limit(&p, a.Figures, r.figures, "figures"), r.how)
+	p.Groups = grouped(limit(&p, a.Figures, r.figures, "figures"), a.Steps, r.how)
 	for _, c := range limit(&p, a.Choices, r.choices, "choices") {
 		p.Choices = append(p.Choices, entry{Name: label("", c.ID, r.name), Value: cut(c.Pick, r.value), Note: cut(c.Why, r.why)})
 	}
@@ -138,6 +161,14 @@ func layOut(a answer.Answer, opts Options) page {
 	return p
 }
 
+// unlike is what was said, where it is more than the value over again.
+func unlike(said, value string, most int) string {
+	if strings.EqualFold(strings.TrimSpace(said), strings.TrimSpace(value)) {
+		return ""
+	}
+	return cut(said, most)
+}
+
 // limit keeps the first of a list and notes how many were cut.
 func limit[T any](p *page, list []T, most int, what string) []T {
 	if len(list) <= most {
@@ -149,7 +180,7 @@ func limit[T any](p *page, list []T, most int, what string) []T {
 
 // label is how a slot is called: its label, or its id in words.
 func label(words, id string, most int) string {
-	if words == "" {
+	if words == "" || words == id {
 		words = strings.NewReplacer(".", " ", "-", " ").Replace(id)
 		if words != "" {
 			words = strings.ToUpper(words[:1]) + words[1:]
@@ -169,7 +200,7 @@ func (p *page) price(a answer.Answer, r room) {
 				row.Sum = dollars(*x.Sum)
 			}
 		} else {
-			row.Each = "not on the shelf"
+			row.Each = cut(x.Note, 24)
 			missing++
 		}
 		p.Parts = append(p.Parts, row)
@@ -187,8 +218,10 @@ func (p *page) price(a answer.Answer, r room) {
 	}
 	others := a.Offers
 	if len(others) > 0 && others[0].Fits {
+		p.Needs = judged(others[0])
 		others = others[1:]
 	}
+	p.Order = cut(a.Order, 120)
 	for _, o := range limit(p, others, r.offers, "motors") {
 		value := dollars(o.Price)
 		if o.Fits && o.Total > 0 {
@@ -200,6 +233,19 @@ func (p *page) price(a answer.Answer, r room) {
 		}
 		p.Alternates = append(p.Alternates, entry{Name: cut(o.Name, 40) + " (" + cut(o.SKU, 16) + ")", Value: value, Note: cut(note, r.why)})
 	}
+}
+
+// judged lists how the motor meets each need.
+func judged(o answer.Offer) string {
+	var out []string
+	for _, n := range o.Needs {
+		t := cut(n.Need, 24) + " " + cut(n.Verdict, 8)
+		if n.Reason != "" {
+			t += " (" + cut(n.Reason, 60) + ")"
+		}
+		out = append(out, t)
+	}
+	return strings.Join(out, "; ")
 }
 
 // dollars writes a price to the cent, without ".00".

@@ -348,6 +348,56 @@ func most() answer.Answer {
 	return a
 }
 
+// fullOf gives an answer of at least some weight, with texts of the length that
+// the program writes.
+func fullOf(lines int) answer.Answer {
+	a := fitted()
+	ids := []string{"load", "thrust", "hold", "shaft", "motor", "bank", "runtime", "wire", "breaker", "charger"}
+	add := []func(i int){
+		func(i int) {
+			if len(a.Figures) < 34 {
+				a.Figures = append(a.Figures, answer.Figure{ID: fmt.Sprint(ids[i%len(ids)], ".x", i), Label: "Wind held at full throttle", Display: "24.6 mph", Band: "18.1 to 29.8 mph",
+					How: "wind where 55 lb x (1 - way / 6.9 mph), there 46 lb at a way of 1.2 mph, meets the gusts on 2.51 m2", Cites: []int{i}})
+			}
+		},
+		func(int) {
+			a.Understood = append(a.Understood, answer.Understood{Slot: "x", Label: "Mount surface above the water", Display: "12 to 20 mph", Said: "twenty-six inches or so"})
+		},
+		func(i int) {
+			a.Assumed = append(a.Assumed, answer.Assumed{Slot: fmt.Sprint("y", i), Label: "Share of the capacity to put back", Display: "50% (30 to 80%)"})
+		},
+		func(int) {
+			if len(a.Choices) < 7 {
+				a.Choices = append(a.Choices, answer.Choice{ID: "speed-control", Pick: "foot pedal, cable steer", Why: "most running is below full throttle, where a five-speed wastes power"})
+			}
+		},
+		func(int) {
+			if len(a.Cautions) < 5 {
+				a.Cautions = append(a.Cautions, answer.Caution{Text: "Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current, and its maker must allow series use."})
+			}
+		},
+		func(i int) {
+			if len(a.Passages) < 12 {
+				a.Passages = append(a.Passages, answer.Passage{N: i, Title: "How much thrust a boat's weight asks for", Source: "wind force from 0.5 rho Cd A V^2 with coefficients of Blendermann 1994"})
+			}
+		},
+		func(int) {
+			if len(a.Parts) < 9 {
+				a.Parts = append(a.Parts, answer.Part{What: "breaker", Item: "Breaker 60 A manual reset (K-04)", Count: 1, Price: num(36), Sum: num(36)})
+			}
+		},
+		func(int) {
+			if len(a.Measures) < 6 {
+				a.Measures = append(a.Measures, answer.Measure{Slot: "z", Label: "Wire run, one way", Taken: "18 ft (12.6 to 21.6 ft)", How: "Lay a string where the wire will go, battery to plug with every bend, and tape the string: one way."})
+			}
+		},
+	}
+	for i := 0; weight(a) < lines; i++ {
+		add[i%len(add)](i)
+	}
+	return a
+}
+
 func TestWhatIsCutIsCounted(t *testing.T) {
 	page := written(t, most())
 	for _, want := range []string{"Not printed here:", "33 more facts", "more figures", "more parts"} {

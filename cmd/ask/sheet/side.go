@@ -85,8 +85,11 @@ func drawSide(a answer.Answer, _ Options) (picture, bool) {
 	d.PropTop, d.PropEnd = d.PropMid-px(propAcross*scale/2), d.PropMid+px(propAcross*scale/2)
 	d.PropBow = d.PropX + 6
 	d.Hull, d.Deck = hullShape(stern, shaft, scale, d)
-	d.HullText, d.HullX, d.HullY = "bow", 30, (d.Mount+d.Water)/2+4
-	if stern {
+	d.HullText, d.HullX, d.HullY = "hull", 30, (d.Mount+d.Water)/2+4
+	switch word(a, "mount.place") {
+	case "bow":
+		d.HullText = "bow"
+	case "transom":
 		d.HullText = "stern"
 	}
 	add := func(x float64, from, to px, text, name string) {

@@ -108,7 +108,7 @@ func (b Boats) Keep(name string, c card.Card) (card.Kept, error) {
 	case old.Revision != c.Kept.Revision:
 		return card.Kept{}, ErrStale
 	default:
-		next.Revision = old.Revision + 1
+		name, next = old.Name, card.Kept{Name: old.Name, Revision: old.Revision + 1}
 	}
 	file := boatFile{Form: boatForm, Name: name, Revision: next.Revision, Metric: c.Metric}
 	for _, f := range c.Facts {

@@ -4,6 +4,7 @@
 //	store.go    replacing a file in one step
 //	history.go  the lines typed at the prompt
 //	boats.go    boats that were kept, a file each
+//	scores.go   the trainees' records, a file each
 //	sheet.go    a file that the person named
 //
 // Limits: the step is one rename, which is whole on local disks; on a network

@@ -41,6 +41,7 @@ var cutting = []struct {
 	{block: "quotes", keep: 1},
 	{block: "unplaced", keep: 3},
 	{block: "figures", short: true, keep: 10},
+	{block: "sources", short: true, keep: 6},
 	{block: "choices", short: true, keep: 5},
 	{block: "tables", keep: 1},
 	{block: "parts", keep: 8},

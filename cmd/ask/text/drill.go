@@ -28,7 +28,7 @@ func (p page) customer(x *answer.Drill) *block {
 		return nil
 	}
 	var lines []line
-	if x.Next != "" && len(x.Wanted) > 0 && len(x.Heard) == 0 {
+	if x.Opens {
 		t := fmt.Sprintf("Customer %d: %s, level %d", x.Customer, x.Title, x.Level)
 		if x.Written != "" {
 			t = fmt.Sprintf("Customer %d: %s (%s)", x.Customer, x.Written, x.Title)
@@ -44,7 +44,7 @@ func (p page) taken(x *answer.Drill) *block {
 	if len(x.Heard) > 0 {
 		lines = append(lines, p.wrap("", "  ", []span{{"Noted: ", title}, {sentence(strings.Join(x.Heard, ", ")), body}})...)
 	}
-	if len(x.Wanted) > 0 {
+	if len(x.Wanted) > 0 && (len(x.Heard) > 0 || x.Next != "" || x.Says == "") {
 		lines = append(lines, p.wrap("", "  ", []span{{"To name: ", title}, {sentence(strings.Join(x.Wanted, ", ")), body}})...)
 	}
 	b := one("taken", lines)
@@ -111,11 +111,18 @@ func (p page) marks(marks []answer.Marked) *block {
 			head, indent = word+": ", "  "
 		}
 		text := []span{{m.Label, body}}
+		if m.Kind == "caution" && m.Why != "" {
+			text, m.Why = []span{{strings.TrimSuffix(m.Why, "."), body}}, ""
+		}
 		if m.Said != "" {
 			text = append(text, span{" " + m.Said, body})
 		}
 		if m.Want != "" && m.Want != m.Said {
-			text = append(text, span{", take ", body}, span{m.Want, strong})
+			better := ", take "
+			if m.Verdict == "acceptable" {
+				better = ", best "
+			}
+			text = append(text, span{better, body}, span{m.Want, strong})
 		}
 		if m.Why != "" {
 			text = append(text, span{": " + strings.TrimSuffix(m.Why, "."), body})
@@ -132,4 +139,41 @@ func cited(cites []int) string {
 		t += fmt.Sprintf(" [%d]", n)
 	}
 	return t
+}
+
+// lesson is a lesson as a page: passages, the worked example, exercises, and
+// their answers last.
+func (p page) lesson(a answer.Answer) []*block {
+	if a.Lesson == nil {
+		return []*block{p.headline(a.Headline), p.problems("problems", a.Question, a.Problems)}
+	}
+	x := a.Lesson
+	blocks := []*block{p.headline(a.Headline), p.quotes(a.Passages), one("example", p.exercise("A worked example", x.Example.Says))}
+	for i, s := range a.Steps {
+		b := one(s.ID, p.step(s))
+		if b != nil && i > 0 {
+			b.close = s.Formula == "" && a.Steps[i-1].Formula == ""
+		}
+		blocks = append(blocks, b)
+	}
+	blocks = append(blocks, one("found", p.answers("So", x.Example.Answers)))
+	for i, e := range x.Exercises {
+		blocks = append(blocks, one("exercise", p.exercise(fmt.Sprintf("Exercise %d", i+1), e.Says)))
+	}
+	for i, e := range x.Exercises {
+		blocks = append(blocks, one("answers", p.answers(fmt.Sprintf("Answers to exercise %d", i+1), e.Answers)))
+	}
+	return blocks
+}
+
+func (p page) exercise(name, says string) []line {
+	return append(p.wrap("", "  ", []span{{name, title}}), p.wrap("  ", "  ", words("\""+says+"\""))...)
+}
+
+func (p page) answers(name string, list []string) []line {
+	lines := p.wrap("", "  ", []span{{name + ":", title}})
+	for _, t := range list {
+		lines = append(lines, p.wrap("  ", "    ", words(t))...)
+	}
+	return lines
 }

@@ -1,6 +1,7 @@
 package text
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -354,57 +355,93 @@ func (p page) table(t answer.Table) []line {
 	return append(lines, p.wrap("", "", words(t.Verdict))...)
 }
 
-// offers names what the shelf holds for this boat, the best first.
+// offers names what the shelf holds for this boat, the best first, a line each
+// and three lines in all; where the cost was asked for, more of them in full.
 func (p page) offers(a answer.Answer) *block {
-	return &block{name: "offers", items: len(a.Offers), draw: func(n int, _ bool) []line {
+	most := mostOffers
+	if costAsked(a) {
+		most = len(a.Offers)
+	}
+	return &block{name: "offers", items: min(most, len(a.Offers)), draw: func(n int, _ bool) []line {
 		lines := p.wrap("", "  ", []span{{"On the shelf, " + a.Shelf + ":", title}})
 		for _, o := range a.Offers[:n] {
-			rest := fmt.Sprintf(" (%s), %s", o.SKU, dollars(o.Price))
-			switch {
-			case o.Total > 0 && o.Whole:
-				rest += ", complete " + dollars(o.Total)
-			case o.Total > 0:
-				rest += ", with what is there " + dollars(o.Total)
+			rest := offered(o)
+			if !costAsked(a) {
+				rest = cmp.Or(trim(rest, p.Width-3-columns(o.Name)), rest)
 			}
-			if !o.Fits {
-				rest += "; does not fit"
-			}
-			if o.Reason != "" {
-				rest += ": " + strings.TrimSuffix(o.Reason, ".")
-			}
-			if len(o.Views) > 0 {
-				rest += "; " + strings.Join(o.Views, ", ")
-			}
+			rest = " " + rest
 			lines = append(lines, p.wrap("  ", "    ", []span{{o.Name, strong}, {rest, body}})...)
 		}
 		return lines
 	}}
 }
 
-// parts is the rig of the first offer, in one paragraph.
-func (p page) parts(parts []answer.Part) *block {
-	return &block{name: "parts", close: true, items: len(parts), draw: func(n int, _ bool) []line {
-		var list []string
-		for _, x := range parts[:n] {
+// offered is an offer's prices, and what is tight or wrong about it, or else
+// which way of choosing it leads.
+func offered(o answer.Offer) string {
+	text := fmt.Sprintf("(%s), %s", o.SKU, dollars(o.Price))
+	switch {
+	case o.Total > 0 && o.Whole:
+		text += ", complete " + dollars(o.Total)
+	case o.Total > 0:
+		text += ", rig in part " + dollars(o.Total)
+	}
+	if !o.Fits {
+		text += "; does not fit"
+	}
+	switch {
+	case o.Reason != "":
+		text += ": " + strings.TrimSuffix(o.Reason, ".")
+	case len(o.Views) > 0:
+		text += "; " + strings.Join(o.Views, ", ")
+	}
+	return text
+}
+
+// mostOffers is how many motors a page names that was not asked for prices.
+const mostOffers = 2
+
+// costAsked reports whether the question asked what it costs.
+func costAsked(a answer.Answer) bool {
+	for _, f := range a.Figures {
+		if f.ID == "cost.total" && f.Asked {
+			return true
+		}
+	}
+	return false
+}
+
+// parts is the rig of the first offer with its prices, a line each; shown where
+// the cost was asked for.
+func (p page) parts(a answer.Answer) *block {
+	if !costAsked(a) {
+		return nil
+	}
+	return &block{name: "parts", items: len(a.Parts), draw: func(n int, _ bool) []line {
+		lines := p.wrap("", "  ", []span{{"Parts:", title}})
+		for _, x := range a.Parts[:n] {
 			text := x.What
 			if x.Item != "" {
-				text = x.Item
+				text += ": " + x.Item
 			}
 			if x.Count != 1 {
 				text = fmt.Sprintf("%d x %s", x.Count, text)
 			}
-			if x.Price != nil {
-				text += " " + dollars(*x.Price)
+			switch {
+			case x.Price != nil && x.Count != 1 && x.Sum != nil:
+				text += ", " + dollars(*x.Price) + " each, " + dollars(*x.Sum)
+			case x.Price != nil:
+				text += ", " + dollars(*x.Price)
 			}
 			if x.Note != "" {
 				text += ", " + x.Note
 			}
-			list = append(list, text)
+			lines = append(lines, p.wrap("  ", "    ", []span{{text, body}})...)
 		}
-		if n < len(parts) {
-			list = append(list, fmt.Sprintf("and %d more", len(parts)-n))
+		if n < len(a.Parts) {
+			lines = append(lines, p.wrap("  ", "    ", []span{{fmt.Sprintf("and %d more", len(a.Parts)-n), body}})...)
 		}
-		return p.wrap("  ", "    ", []span{{"Rig: ", title}, {sentence(strings.Join(list, "; ")), body}})
+		return lines
 	}}
 }
 

@@ -57,6 +57,10 @@ func Render(a answer.Answer, s Style) string {
 		lines = p.fit(p.boat(a), 0)
 	case "why":
 		lines = p.fit(p.why(a), 0)
+	case "scores":
+		lines = p.fit([]*block{p.tables(a.Tables), p.verbatim(a.Reply)}, 0)
+	case "lesson":
+		lines = p.fit(p.lesson(a), 0)
 	case "drill":
 		lines = p.fit(p.drill(a), 0)
 	default:
@@ -96,7 +100,7 @@ func (p page) talk(a answer.Answer) []*block {
 		quotes,
 		p.figures(a),
 		p.offers(a),
-		p.parts(a.Parts),
+		p.parts(a),
 		p.tables(a.Tables),
 		choices,
 		p.assumed(a.Assumed),
