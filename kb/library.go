@@ -7,9 +7,9 @@ import (
 )
 
 // Library is a set of notes with their passages, in the order of their ids. A
-// built-in note is read from its Markdown when it is first asked for, so that
-// one question does not pay for the whole handbook. A Library does not change
-// and may be shared.
+// built-in note and one that was packed are read when they are first asked for,
+// so that one question does not pay for the whole handbook. A Library does not
+// change and may be shared.
 type Library struct {
 	entries []*entry
 	builtin bool // holds every built-in note
@@ -58,11 +58,20 @@ func (l *Library) All() []Note {
 
 // Note finds a note by its id.
 func (l *Library) Note(id string) (Note, bool) {
-	i, ok := slices.BinarySearchFunc(l.entries, id, func(e *entry, id string) int { return strings.Compare(e.id, id) })
-	if !ok {
+	e := l.entry(id)
+	if e == nil {
 		return Note{}, false
 	}
-	return l.entries[i].read(), true
+	return e.read(), true
+}
+
+// entry finds an entry by its id, nil where there is none.
+func (l *Library) entry(id string) *entry {
+	i, ok := slices.BinarySearchFunc(l.entries, id, func(e *entry, id string) int { return strings.Compare(e.id, id) })
+	if !ok {
+		return nil
+	}
+	return l.entries[i]
 }
 
 // NotePassages lists the passages of a note, nil where there is no such note.
@@ -108,11 +117,12 @@ func (l *Library) Shop() []Note {
 // lean on.
 func (l *Library) Merge(shop *Library) *Library {
 	m := &Library{entries: slices.Clone(l.entries), builtin: l.builtin || shop.builtin, stamp: max(l.stamp, shop.stamp)}
-	for _, n := range shop.All() {
-		if _, taken := l.Note(n.ID); taken {
-			n = n.renamed(n.ID + "-shop")
+	for _, e := range shop.entries {
+		if l.entry(e.id) != nil {
+			id, read := e.id+"-shop", e.read
+			e = &entry{id: id, shop: e.shop, read: sync.OnceValue(func() Note { return read().renamed(id) })}
 		}
-		m.entries = append(m.entries, &entry{id: n.ID, shop: n.Shop, read: func() Note { return n }})
+		m.entries = append(m.entries, e)
 	}
 	m.sort()
 	return m

@@ -8,6 +8,7 @@
 //	parse.go     Markdown to a note
 //	plain.go     the Markdown of a passage as plain text
 //	shop.go      a shop's own folder of notes
+//	packed.go    a shop's notes, parsed and written down
 //	reference.go figures in a note, named rather than written
 //	render.go    a passage with its figures filled in
 //	check.go     the lint, and the worked examples

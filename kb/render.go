@@ -55,7 +55,11 @@ func fill(inner string, sys unit.System) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	s := sheet.StandardBook().Solve(sheet.Question{Given: r.given, Want: []sheet.ID{r.cell}})
+	solve := sheet.StandardBook().SolveNominal
+	if r.form == "low" || r.form == "high" || r.form == "band" {
+		solve = sheet.StandardBook().Solve
+	}
+	s := solve(sheet.Question{Given: r.given, Want: []sheet.ID{r.cell}})
 	st := s.Step(r.cell)
 	if st == nil {
 		return "", whyNot(s, r.cell)

@@ -1,14 +1,19 @@
 package reasoner
 
 import (
+	"math"
+	"slices"
 	"strconv"
 	"strings"
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/kb/stock"
 	"heronlake.example/ask/reasoner/answer"
 	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/fit"
+	"heronlake.example/ask/reasoner/match"
+	"heronlake.example/ask/reasoner/meaning"
 )
 
 // A compareRow says how the two things named in a comparison are put on the
@@ -17,6 +22,7 @@ type compareRow struct {
 	over    string
 	title   string
 	fact    func(word string) (card.Fact, string, bool) // the fact, and the column's heading
+	present func(base *fit.Fit) string                  // the word for what the boat has or would get
 	figures []sheet.ID
 	decide  func(base *fit.Fit, options []option) string
 	// sameBank keeps the batteries as they are, so that the hours compare: each
@@ -32,17 +38,17 @@ type option struct {
 var compareFigures = []sheet.ID{sheet.ThrustClass, sheet.BankCount, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.HoldWind, sheet.BankWeight, sheet.WireGauge, sheet.BreakerRating}
 
 var compareRows = []compareRow{
-	{"motor.voltage", "Voltage", voltsFact, compareFigures, decideVolts, false},
-	{"motor.thrust", "Thrust", thrustFact, []sheet.ID{sheet.SystemVoltage, sheet.BankCount, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.HoldWind, sheet.SpeedTop, sheet.BankWeight, sheet.WireGauge}, decideThrust, false},
-	{"battery.chemistry", "Batteries", chemistryFact, []sheet.ID{sheet.BankCapacity, sheet.BankWeight, sheet.RuntimeFull, sheet.RuntimeCruise, sheet.ChargerCurrent}, decideChemistry, false},
-	{"motor.speeds", "Speed control", wordFact("motor.speeds"), []sheet.ID{sheet.CruiseCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.MotorCurrent}, decideSpeeds, true},
-	{"motor.drive", "Motor kind", wordFact("motor.drive"), []sheet.ID{sheet.MotorCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.WireGauge}, decideDrive, true},
+	{"motor.voltage", "Voltage", voltsFact, shownWord(sheet.SystemVoltage), compareFigures, decideVolts, false},
+	{"motor.thrust", "Thrust", thrustFact, shownWord(sheet.ThrustClass), []sheet.ID{sheet.SystemVoltage, sheet.BankCount, sheet.MotorCurrent, sheet.RuntimeCruise, sheet.HoldWind, sheet.SpeedTop, sheet.BankWeight, sheet.WireGauge}, decideThrust, false},
+	{"battery.chemistry", "Batteries", chemistryFact, cellWord(sheet.BatteryChemistry), []sheet.ID{sheet.BankCapacity, sheet.BankWeight, sheet.RuntimeFull, sheet.RuntimeCruise, sheet.ChargerCurrent}, decideChemistry, false},
+	{"motor.speeds", "Speed control", wordFact("motor.speeds"), cellWord(sheet.MotorSpeeds), []sheet.ID{sheet.CruiseCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.MotorCurrent}, decideSpeeds, true},
+	{"motor.drive", "Motor kind", wordFact("motor.drive"), func(*fit.Fit) string { return "brushed" }, []sheet.ID{sheet.MotorCurrent, sheet.RuntimeCruise, sheet.RuntimeFull, sheet.WireGauge}, decideDrive, true},
 }
 
 // compare lays two or more named things side by side on this boat; nil where
 // nothing is known of the boat or the things cannot be put on the card.
 func (s *Session) compare(c card.Card, over string, words []string) *answer.Table {
-	if len(words) < 2 || len(c.Facts) == 0 {
+	if len(words) == 0 || len(c.Facts) == 0 {
 		return nil
 	}
 	for _, r := range compareRows {
@@ -50,6 +56,9 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 			continue
 		}
 		base := fit.Solve(c, everything, s.sys, nil)
+		if len(words) == 1 { // against what the boat has or would get
+			words = append([]string{r.present(base)}, words...)
+		}
 		if r.sameBank {
 			c = withBank(c, base)
 		}
@@ -82,6 +91,7 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 		if len(t.Rows) == 0 {
 			return nil
 		}
+		s.price(t, c, r, words)
 		return t
 	}
 	return nil
@@ -101,6 +111,64 @@ func withBank(c card.Card, f *fit.Fit) card.Card {
 	each, count := f.Sol.Value(sheet.BatteryEach), f.Sol.Value(sheet.BankCount)
 	c = c.With(card.Fact{Slot: "battery.capacity", Value: &each, Unit: "Ah", Said: "the same batteries"})
 	return c.With(card.Fact{Slot: "battery.count", Value: &count, Unit: "1", Said: "the same batteries"})
+}
+
+// price adds what each option costs complete on the shelf: the cheapest rig that
+// fits, with a motor of the rating named where ratings are compared. Without a
+// shelf, or where nothing fits either way, there is no such line.
+func (s *Session) price(t *answer.Table, c card.Card, r compareRow, words []string) {
+	if s.r.opts.Shelf == nil {
+		return
+	}
+	shelf := s.r.opts.Shelf()
+	if shelf == nil {
+		return
+	}
+	label := "Complete, off the shelf"
+	if shelf.Demo {
+		label = "Complete (demo shelf, invented)"
+	}
+	row := []string{label}
+	known := false
+	for _, w := range words {
+		f, _, _ := r.fact(w)
+		cell := "nothing fits"
+		if total, ok := s.cheapest(c.With(f), *shelf, r.over); ok {
+			cell, known = unit.Show(total, unit.Dollar, s.sys), true
+		}
+		row = append(row, cell)
+	}
+	if known {
+		t.Rows = append(t.Rows, row)
+	}
+}
+
+// cheapest is the total of the least dear rig that fits the card.
+func (s *Session) cheapest(c card.Card, shelf stock.Shelf, over string) (dollars float64, ok bool) {
+	if f, said := c.Get("motor.thrust"); said && over == "motor.thrust" && f.Value != nil {
+		near := unit.PoundForce(2).Newtons() // ratings that differ by less are one on a shelf
+		shelf.Motors = slices.DeleteFunc(slices.Clone(shelf.Motors), func(m stock.Motor) bool {
+			return math.Abs(m.Thrust.Newtons()-*f.Value) > near
+		})
+	}
+	sol := fit.Solve(c, []string{string(meaning.Fit)}, s.sys, nil).Sol
+	boat := match.Boat{Card: c, Sol: sol, Sys: s.sys,
+		Solve: func(m stock.Motor) *sheet.Solution { return solved(asSold(c, match.Offer{Motor: m}, &shelf)) },
+		Whole: func(o match.Offer) *sheet.Solution { return solved(asSold(c, o, &shelf)) }}
+	for _, o := range match.Motors(boat, &shelf) {
+		if o.Fits() && (!ok || o.Rig.Total.Dollars() < dollars) {
+			dollars, ok = o.Rig.Total.Dollars(), true
+		}
+	}
+	return dollars, ok
+}
+
+func shownWord(id sheet.ID) func(*fit.Fit) string {
+	return func(f *fit.Fit) string { return f.Show(id) }
+}
+
+func cellWord(id sheet.ID) func(*fit.Fit) string {
+	return func(f *fit.Fit) string { return f.Sol.Word(id) }
 }
 
 // everything is the topics whose figures a comparison may show.

@@ -83,6 +83,7 @@ func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []stri
 	if asked && a.Headline == "" {
 		a.Headline = costHeadline(best, shelf.Shop, s.sys)
 	}
+	best.Sol = nil // large, and soon found again
 	return &best
 }
 
@@ -153,10 +154,10 @@ func listing(c card.Card, slot string, x float64, name string) card.Card {
 	return c.With(card.Fact{Slot: slot, Value: &x, Said: listed + name})
 }
 
-// solved solves a card for what a rig is made up from.
+// solved solves a card for what a rig is made up from, which is chosen by values.
 func solved(c card.Card) *sheet.Solution {
 	given, duty := fit.Givens(c)
-	return sheet.StandardBook().Solve(sheet.Question{Given: given, Duty: duty, Want: rigWants})
+	return sheet.StandardBook().SolveNominal(sheet.Question{Given: given, Duty: duty, Want: rigWants})
 }
 
 func offered(o match.Offer, all []match.Offer) answer.Offer {

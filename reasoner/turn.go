@@ -47,6 +47,7 @@ func (s *Session) talk(line string) answer.Answer {
 	}
 	topics := topicsOf(out, s.now.topics)
 	a.FollowUp = goesOn(out, s.now.topics)
+	chosenBetween(&a)
 	if len(out.Changed) == 0 && !figured(topics) {
 		talkOnly(&a)
 	}
@@ -119,6 +120,22 @@ func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, top
 	was := in
 	was.Card, was.Sol, was.Shown, was.Words = before.card, old.Sol, nil, nil
 	advise.Moved(a, was)
+}
+
+// chosenBetween marks the numbers of a choice ("12 or 24 volt?") as such: they are
+// understood, and state nothing of the boat.
+func chosenBetween(a *answer.Answer) {
+	a.Problems = slices.DeleteFunc(a.Problems, func(p answer.Problem) bool {
+		if p.Kind != "unplaced" || !strings.HasSuffix(p.Text, "one of a choice") {
+			return false
+		}
+		for i := range a.Read {
+			if r := &a.Read[i]; r.Start == p.Start && r.End == p.End {
+				r.As = "choice"
+			}
+		}
+		return true
+	})
 }
 
 // talkOnly marks the numbers of a question of words ("it trips after five

@@ -1,8 +1,6 @@
 package tests
 
 import (
-	"encoding/json"
-	"fmt"
 	"strings"
 	"testing"
 
@@ -30,14 +28,7 @@ var asked = []struct{ session, question string }{
 // TestSameQuestionSameBytes asks everything in fresh processes under settings
 // that must not matter.
 func TestSameQuestionSameBytes(t *testing.T) {
-	var batch strings.Builder
-	for _, q := range asked {
-		line, err := json.Marshal(map[string]string{"question": q.question, "session": q.session})
-		if err != nil {
-			t.Fatal(err)
-		}
-		fmt.Fprintf(&batch, "%s\n", line)
-	}
+	batch := batchOf(t)
 	surroundings := [][]string{
 		nil,
 		nil, // once more the same: another process is another map order
@@ -50,7 +41,7 @@ func TestSameQuestionSameBytes(t *testing.T) {
 	for _, form := range [][]string{{"--json"}, {}} {
 		var want string
 		for i, env := range surroundings {
-			got, status := ask(t, env, batch.String(), append(form, "--batch", "-")...)
+			got, status := ask(t, env, batch, append(form, "--batch", "-")...)
 			if status != 0 {
 				t.Fatalf("%q: status %d", env, status)
 			}

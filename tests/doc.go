@@ -7,6 +7,11 @@
 //	layers_test.go     the arrows between the packages
 //	determinism_test.go
 //	readme_test.go     README and help text against the program
+//	columns_test.go    README's tables of a shelf's columns against those read
+//	release_test.go    a release, built in two places
+//	search/            which passage a question finds, and how fast
+//	faults/            what is damaged, missing, full or cut off
+//	bench/             how long the program takes, and how much memory
 //
 // Limits: nothing here needs a network or a file outside the repository. The
 // program under test is built once for a run, so the go command must be there.

@@ -23,10 +23,10 @@ package bank
 type Chemistry int
 
 const (
-	Flooded Chemistry = iota
-	AGM
-	Gel
-	Lithium // lithium iron phosphate
+	Flooded Chemistry = iota // lead, with acid to top up
+	AGM                      // lead, its acid in glass mats
+	Gel                      // lead, its acid in a gel
+	Lithium                  // lithium iron phosphate
 )
 
 var chemistryWords = [...]string{Flooded: "flooded", AGM: "agm", Gel: "gel", Lithium: "lithium"}

@@ -56,8 +56,8 @@ type Verdict int
 const (
 	Short Verdict = iota // below the need by more than Tight allows
 	Tight                // below it by less: the allowances in the need cover that much
-	Fits
-	Long // works, but stands in the way
+	Fits                 // at or above the need
+	Long                 // works, but stands in the way
 )
 
 func (v Verdict) String() string {

@@ -109,7 +109,7 @@ var breakerRows = []Row{
 		Formula: "1.05 x {wire.current}",
 		Compute: func(v View) (float64, error) { return wire.BreakerFloor(v.Current(WireAmps)).Amperes(), nil }},
 	{Name: "breaker", Gives: BreakerRating, Needs: []ID{BreakerFloor, WireAmps}, May: []ID{WireGaugeSaid, WireInsulation, WirePlace}, Source: breakerSource, Basis: Practice, Ladder: true,
-		Formula: "next standard rating above {breaker.floor}",
+		Formula: "next standard rating not below {breaker.floor}",
 		Compute: chooseBreaker},
 
 	{Name: "wire leaving the battery unless said", Gives: BreakerCase, Source: distanceCFR, Basis: Regulation,

@@ -135,6 +135,11 @@ func (b *Book) Solve(q Question) *Solution {
 	return s
 }
 
+// SolveNominal is Solve without the bands, in about half the time: for holding
+// many candidates against one boat by their values. The band of a computed step
+// is its value alone.
+func (b *Book) SolveNominal(q Question) *Solution { return b.solve(q) }
+
 // solve finds values without bands.
 func (b *Book) solve(q Question) *Solution {
 	n := len(cells)
@@ -467,6 +472,7 @@ func (v View) Warn(text string) {
 	}
 }
 
+// Length and those below it are Of, as the type of the cell.
 func (v View) Length(id ID) unit.Length           { return unit.Length(v.Of(id)) }
 func (v View) Area(id ID) unit.Area               { return unit.Area(v.Of(id)) }
 func (v View) Volume(id ID) unit.Volume           { return unit.Volume(v.Of(id)) }

@@ -1,11 +1,10 @@
-// Package wind is the force of the wind on a small boat: what a moving air
-// presses with, what a hull and the people in it offer to it from each side,
-// and what the words that anglers use for a wind mean in metres a second.
+// Package wind is the force of the wind on a small boat: what moving air presses
+// with, and what a hull and the people in it offer to it from each side.
 //
 //	wind.go         pressure and force, both ways round
 //	blendermann.go  coefficients of a hull by the angle of the wind
 //	people.go       drag areas of people, console and top
-//	beaufort.go     the Beaufort scale, and the words of the trade
+//	beaufort.go     the Beaufort scale
 //	anchorload.go   design loads for anchoring gear: an upper bound only
 //
 // Limits: steady wind on a boat that lies still; no waves, no heel, air at sea

@@ -11,17 +11,22 @@
 //	doors.go     words on the command line, and the pipe
 //	batch.go     many questions, one JSON object a line
 //	prompt.go    the line editor
+//	sheets.go    the fit sheet written to a file
+//	boats.go     boats kept and opened
+//	shelf.go     the shop's shelf, or the invented one
 //	drill.go     a drill as a way for a conversation to go on
 //	lesson.go    a lesson, as text or as a page
 //	scores.go    the trainees' scores, as a table or for a spreadsheet
 //	scenarios.go a trainer's own customers
 //	lesson/      a lesson as a page to print
 //	text/        an answer as a screen of text
+//	sheet/       an answer as the sheet that a customer takes home
 //	store/       the only writer of files
 //	help.txt     the one help text
 //
 // Limits: nothing is computed, chosen or worded here beyond the program's own
-// messages; no network is used; the only file written is the prompt's history.
+// messages; no network is used; files are written by package store alone: the
+// prompt's history, what a person told the program to keep, and sheets by name.
 package main
 
 import (

@@ -104,10 +104,13 @@ var partColumns = []column[Part]{
 	{"count", false, "how many stand on the shelf; 0 must be ordered", func(p *Part, s string, _ bool) error { return whole(&p.Count, s) }},
 }
 
+// unpriced takes out what spreadsheets write around a number.
+var unpriced = strings.NewReplacer("$", "", " ", "", "\u00a0", "")
+
 // number reads a plain number, as spreadsheets write it: "1,299.00", "$899",
 // and "12,5" where the file's decimals are commas.
 func number[T any](to *T, text string, comma bool, low, high float64, make func(float64) T) error {
-	t := strings.NewReplacer("$", "", " ", "", "\u00a0", "").Replace(text)
+	t := unpriced.Replace(text)
 	if comma {
 		t = strings.ReplaceAll(strings.ReplaceAll(t, ".", ""), ",", ".")
 	} else {

@@ -193,7 +193,12 @@ func (t *tableReader[T]) fill(item *T, rec []string, line int) bool {
 // and hyphens; unknown ones are extra.
 func headings[T any](header []string, columns []column[T]) (place, extra []string) {
 	flat := func(s string) string {
-		return strings.NewReplacer(" ", "_", "-", "_").Replace(strings.ToLower(clean(s)))
+		return strings.Map(func(r rune) rune {
+			if r == ' ' || r == '-' {
+				return '_'
+			}
+			return r
+		}, strings.ToLower(clean(s)))
 	}
 	for _, h := range header {
 		i := slices.IndexFunc(columns, func(c column[T]) bool { return flat(c.name) == flat(h) })

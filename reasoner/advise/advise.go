@@ -94,16 +94,6 @@ func (in In) told(id sheet.ID) bool {
 	return st != nil && (st.Origin == sheet.FromSaid || st.Origin == sheet.FromMeasured)
 }
 
-func (in In) show(id sheet.ID) string {
-	if in.Sol == nil {
-		return ""
-	}
-	if st := in.Sol.Step(id); st != nil {
-		return st.Show(in.Sys)
-	}
-	return ""
-}
-
 func (in In) fill(text string) string {
 	if in.Sol == nil {
 		return text

@@ -28,6 +28,7 @@ var verdictRows = []verdictRow{
 	{"is the shaft long enough", []string{"shaft"}, "motor.shaft", []sheet.ID{sheet.MotorShaft, sheet.ShaftNeed}, shaftVerdict, false},
 	{"does it hold in that stream", []string{"hold"}, "current.speed", []sheet.ID{sheet.CurrentSpeed, sheet.HoldCurrent}, holdVerdict(sheet.CurrentSpeed, sheet.HoldCurrent, "a stream"), false},
 	{"does it hold in that wind", []string{"hold"}, "wind.speed", []sheet.ID{sheet.WindSpeed, sheet.HoldWind}, holdVerdict(sheet.WindSpeed, sheet.HoldWind, "a wind"), false},
+	{"may it be charged so cold", []string{"charger", "bank"}, "temperature.air", []sheet.ID{sheet.AirTemp}, chargedCold, false},
 	{"how long on that charger", []string{"charger"}, "charger.current", []sheet.ID{sheet.ChargerSaid, sheet.ChargeTime}, chargeTime, false},
 	{"does the gauge do", []string{"wire", "breaker"}, "wire.gauge", []sheet.ID{sheet.WireGaugeSaid, sheet.WireAmpacity}, gaugeVerdict, false},
 }
@@ -109,6 +110,9 @@ func holdVerdict(said, holds sheet.ID, what string) func(In) string {
 	return func(in In) string {
 		it := "{" + said.String() + "}"
 		most := "{motor.rating} at full throttle holds in " + what + " of about {" + holds.String() + "}"
+		if holds == sheet.HoldWind && in.knows([]sheet.ID{sheet.HoldWindDay}) {
+			most += ", and for hours in {hold.wind-allday}"
+		}
 		switch ratio := in.Sol.Value(said) / max(in.Sol.Value(holds), 1e-9); {
 		case ratio > 1:
 			return in.fill("No: " + it + " is more than it holds; " + most + ".")
@@ -161,6 +165,15 @@ func (in In) motorTold() bool {
 	return in.told(sheet.MotorAmps) || in.told(sheet.MotorThrust) || in.told(sheet.MotorCurrent) || in.told(sheet.MotorVoltage) || in.knowsBoat()
 }
 
+// chargedCold answers whether a lithium battery may be charged at a temperature
+// that was said; "" where that was not the question.
+func chargedCold(in In) string {
+	if !in.lithium() || in.over(sheet.AirTemp, 0) || !in.asks("charger") && !in.mentions("charging", "cold") {
+		return ""
+	}
+	return in.fill("No: at {temperature.air} lithium must not be charged. Warm it above freezing first.")
+}
+
 // chargeTime times the charger on hand, for what it is taken to put back.
 func chargeTime(in In) string {
 	each := " for each battery"
@@ -180,7 +193,7 @@ type headRow struct {
 var headRows = []headRow{
 	{"thrust", []sheet.ID{sheet.ThrustClass, sheet.SystemVoltage}, "It needs {thrust.need} of thrust: the {thrust.class} class, {system.voltage}."},
 	{"thrust", []sheet.ID{sheet.ThrustNeed}, "It needs {thrust.need} of thrust."},
-	{"voltage", []sheet.ID{sheet.SystemVoltage, sheet.ThrustClass}, "{system.voltage} does it: {thrust.need} of thrust needed, {bank.count} in the bank."},
+	{"voltage", []sheet.ID{sheet.SystemVoltage, sheet.ThrustClass}, "{system.voltage} does it: {thrust.need} of thrust needed."},
 	{"voltage", []sheet.ID{sheet.SystemVoltage, sheet.BankCount}, "{system.voltage} takes {bank.count} batteries of 12 V."},
 	{"bank", []sheet.ID{sheet.BankCount}, "{bank.count} batteries."},
 	{"wire", []sheet.ID{sheet.WireGauge, sheet.BreakerRating}, "{wire.gauge} wire and a {breaker.rating} breaker for {wire.current} over {wire.run}."},
@@ -296,7 +309,9 @@ func Headline(in In) string {
 	var out []string
 	for _, r := range verdictRows {
 		if in.asks(r.topics...) && in.has(r.slot) && in.knows(r.needs) && (slices.Contains(in.Judge, r.slot) || !in.asks("fit") || r.always) {
-			out = append(out, r.say(in))
+			if text := r.say(in); text != "" {
+				out = append(out, text)
+			}
 		}
 	}
 	if in.asks("fit") {

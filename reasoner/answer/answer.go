@@ -104,6 +104,7 @@ type Assumed struct {
 	Display string   `json:"display"` // "2 (1 to 3)"
 	Why     string   `json:"why"`
 	Source  string   `json:"source,omitempty"`
+	Decides bool     `json:"decides,omitempty"` // a figure that was asked for or decides rests on it
 }
 
 // Figure is one computed cell.

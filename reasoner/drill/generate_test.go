@@ -237,3 +237,52 @@ func ExampleGenerate() {
 	// Same boat as ever, a 24-foot pontoon. You'll find me on a big open reservoir. Here's what there is: four of us, it goes on the bow deck, the mount surface is 26 inches above the water. What shaft do I need?
 	// [chop.height]
 }
+
+// Whoever names what the core would is right in every item, and nobody who names
+// half or thrice of it is.
+func TestTheCoresOwnPicksAreRight(t *testing.T) {
+	r := reasoner.New(reasoner.Options{})
+	names := map[string]func(x float64) string{
+		"load":    func(x float64) string { return fmt.Sprintf("%.0f lb loaded", unit.Kilograms(x).Pounds()) },
+		"thrust":  func(x float64) string { return fmt.Sprintf("%.0f lb of thrust", unit.Newtons(x).PoundForce()) },
+		"volts":   func(x float64) string { return fmt.Sprintf("%.0f volts", x) },
+		"shaft":   func(x float64) string { return fmt.Sprintf("%.0f inch shaft", unit.Metres(x).Inches()) },
+		"count":   func(x float64) string { return fmt.Sprintf("%.0f batteries", x) },
+		"gauge":   func(x float64) string { return fmt.Sprintf("%.0f gauge wire", x) },
+		"breaker": func(x float64) string { return fmt.Sprintf("%.0f amp breaker", x) },
+		"charger": func(x float64) string { return fmt.Sprintf("%.0f amp charger", x) },
+	}
+	wide := map[string]bool{"thrust": true, "load": true, "shaft": true, "breaker": true}
+	for seed := uint64(1); seed <= 360; seed++ {
+		s, err := Generate(seed, Topics()[seed%12], int(seed%5)+1, unit.US)
+		if err != nil {
+			t.Fatal(err)
+		}
+		sol := solution(&s)
+		for _, it := range s.items() {
+			name := names[it.id]
+			if name == nil {
+				continue
+			}
+			x := sol.Value(it.cell)
+			if it.id == "gauge" && x < 1 {
+				continue // 1/0 has a name of its own
+			}
+			for _, test := range []struct {
+				by   float64
+				well bool
+			}{{1, true}, {0.4, false}, {3, false}} {
+				if !test.well && !wide[it.id] {
+					continue
+				}
+				d := New(r, Options{Written: []Scenario{s}})
+				d.Open()
+				d.Ask(name(x * test.by))
+				m := markOf(d.Ask("done").Drill, it.id)
+				if test.well != (m.Verdict == right) {
+					t.Errorf("seed %d, %s: %q is %s (%s), want %s", seed, it.id, name(x*test.by), m.Verdict, m.Why, m.Want)
+				}
+			}
+		}
+	}
+}

@@ -228,6 +228,8 @@ func judgeThrust(m *marker) judged {
 	needs := m.fill("the need is {thrust.need}")
 	return ends(s, unit.PoundForce(15).Newtons(), class, func(x float64) judged {
 		switch {
+		case x < 0.85*typical.MotorClasses[0].Rating.Newtons():
+			return judged{tooLittle, want, needs + ", and no motor that small is made"}
 		case x < need*hairShort:
 			return judged{tooLittle, want, needs + ": it would not hold this boat"}
 		case x < need:

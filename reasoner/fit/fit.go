@@ -17,6 +17,7 @@ package fit
 import (
 	"cmp"
 	"slices"
+	"strings"
 	"sync"
 
 	"heronlake.example/ask/calc/sheet"
@@ -41,11 +42,21 @@ func Solve(c card.Card, topics []string, sys unit.System, ladders map[sheet.ID]s
 	given, duty := Givens(c)
 	given = append(given, implied(c, topics)...)
 	wanted := Wants(topics)
+	if slices.Contains(topics, "fault") && !tellsOf(c, "boat.", "load.", "motor.", "battery.", "wire.") {
+		wanted = nil // hours and volts that belong to a complaint tell of no boat
+	}
 	q := sheet.Question{Given: given, Duty: duty, Ladders: ladders}
 	for _, w := range wanted {
 		q.Want = append(q.Want, w.ID)
 	}
 	return &Fit{Sol: sheet.StandardBook().Solve(q), Topics: topics, Wanted: wanted, Sys: sys, question: q}
+}
+
+// tellsOf reports whether a fact was told whose slot begins so.
+func tellsOf(c card.Card, prefixes ...string) bool {
+	return slices.ContainsFunc(c.Facts, func(f card.Fact) bool {
+		return slices.ContainsFunc(prefixes, func(p string) bool { return strings.HasPrefix(f.Slot, p) })
+	})
 }
 
 // impliedRows are facts that the question itself tells: hours asked for while
@@ -167,23 +178,38 @@ func Range(low, high float64, form unit.Form, sys unit.System) string {
 	return unit.Show(low, form, sys) + " to " + unit.Show(high, form, sys)
 }
 
-// Assumed lists the assumptions that the shown figures rest on: first those that
-// a customer could be asked about, in the order of the questions, then the rest
-// in the order in which the walk met them.
+// Assumed lists the assumptions that the figures rest on: those behind a figure
+// that was asked for or decides before those behind the rest; among each, first
+// what a customer could be asked about, in the order of the questions, then
+// the others in the order in which the walk met them.
 func (f *Fit) Assumed(shown []answer.Figure) []answer.Assumed {
 	var out []answer.Assumed
-	var ids []sheet.ID
-	for _, fig := range shown {
-		if id, ok := sheet.Lookup(fig.ID); ok {
-			ids = append(ids, id)
+	for _, flagged := range []bool{true, false} {
+		var ids []sheet.ID
+		for _, fig := range shown {
+			if id, ok := sheet.Lookup(fig.ID); ok && (fig.Asked || fig.Decides) == flagged {
+				ids = append(ids, id)
+			}
 		}
+		part := f.assumedFor(ids, out)
+		for i := range part {
+			part[i].Decides = flagged
+		}
+		slices.SortStableFunc(part, func(x, y answer.Assumed) int { return cmp.Compare(askable(x.Slot), askable(y.Slot)) })
+		out = append(out, part...)
 	}
+	return out
+}
+
+// assumedFor lists the assumptions behind some cells but for those listed before.
+func (f *Fit) assumedFor(ids []sheet.ID, before []answer.Assumed) []answer.Assumed {
+	var out []answer.Assumed
 	for _, st := range f.Sol.Chain(ids...) {
-		if st.Origin == sheet.Assumed {
-			out = append(out, f.assumed(st))
+		if st.Origin != sheet.Assumed || slices.ContainsFunc(before, func(a answer.Assumed) bool { return a.Slot == Public(st.ID) }) {
+			continue
 		}
+		out = append(out, f.assumed(st))
 	}
-	slices.SortStableFunc(out, func(x, y answer.Assumed) int { return cmp.Compare(askable(x.Slot), askable(y.Slot)) })
 	return out
 }
 

@@ -18,8 +18,7 @@ const (
 )
 
 // rangeRows name the slots whose range stands for something other than its
-// middle: a deck is measured at its highest, so that the shaft still reaches; a
-// wind that is "never more than 10" is fitted for 10.
+// middle: a deck and waves at their highest, so that the shaft still reaches.
 var rangeRows = map[string]take{
 	"mount.height": top,
 	"chop.height":  top,
@@ -92,20 +91,17 @@ func bandOf(f card.Fact) (band.Band[float64], bool) {
 	k := factor(f.Slot)
 	at := func(p *float64) float64 { return *p * k }
 	switch {
-	case f.Value != nil && f.Low != nil && f.High != nil:
-		v := at(f.Value)
+	case f.Low != nil && f.High != nil:
+		v := (at(f.Low) + at(f.High)) / 2
+		if f.Value != nil {
+			v = at(f.Value)
+		}
 		if rangeRows[f.Slot] == top {
 			v = at(f.High)
 		}
 		return band.Of(at(f.Low), v, at(f.High)), true
 	case f.Value != nil:
 		return band.Exactly(at(f.Value)), true
-	case f.Low != nil && f.High != nil:
-		v := (at(f.Low) + at(f.High)) / 2
-		if rangeRows[f.Slot] == top {
-			v = at(f.High)
-		}
-		return band.Of(at(f.Low), v, at(f.High)), true
 	case f.High != nil:
 		return band.Exactly(at(f.High)), true
 	case f.Low != nil:

@@ -289,7 +289,7 @@ var talkCorpus = [][]phrasing{
 
 // TestTalk holds the card of every conversation at every turn.
 func TestTalk(t *testing.T) {
-	for _, talk := range talkCorpus {
+	for _, talk := range append(talkCorpus, counterTalk...) {
 		var c card.Card
 		for _, turn := range talk {
 			out := Bind(read.Read(turn.text), c)

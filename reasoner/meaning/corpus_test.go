@@ -22,7 +22,7 @@ type phrasing struct{ text, want string }
 // phrasings is every corpus of single lines.
 var phrasings = func() []phrasing {
 	var all []phrasing
-	for _, c := range [][]phrasing{boatsCorpus, powerCorpus, wiringCorpus, mountsCorpus, wishesCorpus} {
+	for _, c := range [][]phrasing{boatsCorpus, powerCorpus, wiringCorpus, mountsCorpus, wishesCorpus, counterCorpus} {
 		all = append(all, c...)
 	}
 	return all
@@ -137,7 +137,7 @@ func TestCorpus(t *testing.T) {
 
 // TestNothing binds lines that state nothing of a boat.
 func TestNothing(t *testing.T) {
-	for _, text := range nothings {
+	for _, text := range append(nothings, counterNothings...) {
 		compareFacts(t, text, "", Bind(read.Read(text), card.Card{}).Card)
 	}
 }

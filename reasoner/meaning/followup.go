@@ -23,6 +23,10 @@ func (l *line) command() Command {
 			}
 			l.negated = l.negated[min(i+1, len(l.negated)):]
 			return Fresh
+		case idActually:
+			if l.terms[i].text == "scratch that" && len(l.terms) <= 2 && len(l.r.Measures) == 0 {
+				return Undo
+			}
 		case idBack:
 			if l.terms[i].text == "go back" && i+1 == len(l.terms) {
 				return Undo
@@ -150,7 +154,7 @@ func (l *line) oneLess(i int) (count float64, to int, ok bool) {
 		}
 	}
 	v := l.smallNumber(i)
-	if v == 0 || !l.endsAt(i+1) || !l.onlyPeopleChanged() {
+	if v == 0 || !l.endsAt(i+1) || !l.onlyPeopleChanged() && !(len(l.terms) <= 4 && (l.id(i-1) == idAnd || l.id(i-1) == idAdd)) || l.askedLast(Bank, Runtime, Charger) {
 		return 0, 0, false
 	}
 	switch l.text(i + 1) {
@@ -227,7 +231,7 @@ func (l *line) corrects() bool {
 		}
 	}
 	w := l.text(0)
-	return len(l.before.Facts) > 0 && (w == "no" || w == "not" || w == "its" && len(l.terms) <= 3)
+	return len(l.before.Facts) > 0 && (w == "no" && (l.answersNo(0) || len(l.terms) > 1 && l.terms[1].mark == ',') || w == "not" || w == "its" && len(l.terms) <= 3)
 }
 
 // correction finds which slot a number without a word of its own mends: one of
@@ -310,7 +314,7 @@ func (l *line) oldSaid(m int) int {
 // takes the place of one said before: "and at 1,800", "more like 4".
 func (l *line) goesOn(m int) bool {
 	i := l.at[m]
-	if len(l.before.Facts) == 0 || len(l.terms) > 9 || !l.endsAt(i) && l.id(i+1) != idActually && l.text(i+1) != "then" && l.text(i+1) != "instead" {
+	if len(l.before.Facts) == 0 || len(l.terms) > 9 || !l.endsAt(i) && l.id(i+1) != idActually && l.text(i+1) != "then" && l.text(i+1) != "instead" && l.text(i+1) != "if" && l.text(i+1) != "without" {
 		return false
 	}
 	if i == 0 || l.terms[i-1].filler || l.terms[i-1].mark != 0 || l.id(i-1) == idSame {

@@ -35,6 +35,7 @@ var lengthCues = []cue{
 
 	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.8, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave")},
 	{name: "height of a deck or mount", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("deck", "mounting surface", "transom", "gunwale"), reachA: 1, before: of("deck", "mounting surface", "transom", "gunwale"), reachB: 3, weight: 7, never: of("wire", "shaft", "boat length", "wide", "drop"), when: deckHigh},
+	{name: "a shaft for so high a bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 9, when: shaftForBow},
 	{name: "inches, then bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, after: of("bow"), reachA: 0, weight: 6, never: of("shaft", "wire"), when: inches},
 	{name: "the bow is so high", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 1, before: of("high"), reachB: 1, weight: 6, need: mountings, never: of("wire", "shaft", "wave", "drop"), when: deckHigh},
 	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
@@ -72,7 +73,7 @@ func (l *line) feetAndInches() {
 
 // notATale keeps the lengths in a tale of what went wrong from being a boat's.
 func notATale(l *line, m int) bool {
-	return notInches(l, m) && (!l.faulty() || l.any(boatWords) || footer(l, m) || l.setSlots["people.count"])
+	return notInches(l, m) && (!l.faulty() || l.any(boatWords) || l.anyOf("loaded", "dry") || footer(l, m) || l.setSlots["people.count"])
 }
 
 // reread mends two readings that only the talk about them can settle: in "12v 55
@@ -236,9 +237,18 @@ func shaftNotWire(l *line, m int) bool {
 	return !l.has.holds(idWire) && !l.has.holds(idJumper)
 }
 
+// shaftForBow accepts "shaft for a 30 inch bow".
+func shaftForBow(l *line, m int) bool {
+	i := l.at[m]
+	return inches(l, m) && mountings.holds(l.id(i+1)) && (l.text(i-1) == "for" || l.text(i-2) == "for")
+}
+
 // nearWaterline tells that the length is said to end at the water: "for 25
 // inches bow to water".
 func nearWaterline(l *line, m int) bool {
+	if shaftForBow(l, m) {
+		return true
+	}
 	_, at, ok := l.near(l.at[m], 1, ofWaterline, 2)
 	return ok && at > l.at[m]+1
 }

@@ -36,10 +36,11 @@ var weightCues = []cue{
 	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 64, high: 12000, alone: true, weight: 2, when: boatAlone},
 
 	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 7, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
+	{name: "rated persons, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 4000, alone: true, weight: 9, when: ratedPersons},
 	{name: "persons, motors and gear", slot: "load.plate", kind: read.Mass, low: 80, high: 8000, after: of("persons motors gear"), reachA: 1, weight: 10},
 	{name: "weight of gear", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, after: of("gear"), reachA: 1, weight: 8, never: of("loaded", "per hundred"), when: not(withMe)},
 	{name: "so much more", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("add"), reachB: 0, weight: 4, when: moreWeight},
-	{name: "gear, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("gear"), reachB: 2, weight: 7, never: of("loaded", "dry")},
+	{name: "gear, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("gear"), reachB: 2, weight: 7, never: of("loaded", "dry"), when: notTheTotal},
 	{name: "gear and batteries, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 5, high: 900, before: batteryWords, reachB: 0, weight: 9, when: gearBefore},
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
@@ -180,7 +181,7 @@ func isWeight(l *line, m int) bool {
 
 // plateTalk leaves out the capacity of a battery.
 func plateTalk(l *line, m int) bool {
-	if !l.any(ofPlate) && !l.knows("load.plate") {
+	if !l.any(ofPlate) && !l.knows("load.plate") && !(l.anyText("rated") && l.any(ofPersons)) {
 		return false
 	}
 	return !l.hasKind(read.Voltage) && !l.hasKind(read.Charge) && (l.any(ofPersons) || l.anyOf("gear", "add", "outboard"))
@@ -354,6 +355,19 @@ func partOfList(l *line, m int) bool {
 	}
 	return l.parts == yes
 }
+
+// ratedPersons accepts "rated 4 persons 600 lb".
+func ratedPersons(l *line, m int) bool {
+	for k := l.at[m] - 1; k >= 1 && k >= l.at[m]-4; k-- {
+		if l.id(k) == idPerson && l.terms[k-1].measure >= 0 && (l.text(k-2) == "rated" || l.text(k-2) == "for" && l.text(k-3) == "rated") {
+			return true
+		}
+	}
+	return false
+}
+
+// notTheTotal leaves out "total with us, dogs and decoys 1,250".
+func notTheTotal(l *line, m int) bool { return l.labelFirst(l.at[m]) != idLoaded }
 
 // gearBefore accepts "gear and batts 260".
 func gearBefore(l *line, m int) bool {

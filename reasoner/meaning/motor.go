@@ -152,6 +152,9 @@ func ratingOnBoat(l *line, m int) bool {
 // perBank accepts "10 amp per bank".
 func perBank(l *line, m int) bool {
 	i := l.at[m]
+	if l.text(i-1) == "bank" && l.smallNumber(i-2) > 0 {
+		return true // "2 bank 10 amp"
+	}
 	return (l.text(i+1) == "per" || l.text(i+1) == "a" || l.text(i+1) == "each") && (l.id(i+2) == idBank || l.id(i+2) == idBattery)
 }
 
@@ -346,7 +349,7 @@ func breakerRating(l *line, m int) bool {
 func motorDraws(l *line, m int) bool {
 	i := l.at[m]
 	next := l.text(i + 1)
-	return l.endsAt(i) || next == "at" || next == "full" || next == "wide" || l.id(i+1) == idFullThrottle
+	return l.endsAt(i) || askingWords.holds(l.id(i+1)) || next == "at" || next == "full" || next == "wide" || l.id(i+1) == idFullThrottle
 }
 
 // Entries that the conditions above look for.

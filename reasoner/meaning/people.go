@@ -145,7 +145,11 @@ func (l *line) roomFor(i, to int) bool {
 	if l.id(to) != idPerson {
 		return false
 	}
-	if _, _, plate := l.near(i, -1, ofPlate, 4); plate {
+	reach := 2 // past the plate's weight only where "or" joins the two
+	if l.text(i-1) == "or" {
+		reach = 4
+	}
+	if _, _, plate := l.near(i, -1, ofPlate, reach); plate || l.text(i-1) == "rated" {
 		return true
 	}
 	switch l.text(to + 1) {

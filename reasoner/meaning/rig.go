@@ -138,6 +138,9 @@ func (l *line) wordFact(i int, row *wordRow) {
 	if l.asked(i) || row.when != nil && !row.when(l, i) {
 		return
 	}
+	if strings.HasPrefix(row.slot, "mount.") && strings.HasPrefix(l.over, "mount.") && !l.setSlots["boat.length"] {
+		return // what is to be mounted, and where, is the question
+	}
 	t := &l.terms[i]
 	text := row.text
 	if l.negated[i] {
@@ -185,6 +188,10 @@ func (l *line) loneVee() {
 			continue
 		}
 		prev := l.id(i - 1)
+		if l.terms[i-1].mark == ',' && l.endsAt(i) && l.setSlots["boat.length"] {
+			l.put(card.Fact{Slot: "boat.hull", Text: "vee", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "vee hull"})
+			return
+		}
 		long := l.boatLengthAt(i-1) && (l.endsAt(i) || l.filler(i+1) || l.terms[i+1].measure >= 0 || l.id(i+1) == idWith || l.id(i+1) == idAnd)
 		if prev >= 0 && (prev.Kind() == words.Material || prev == idBoat) || l.id(i+1) == idBoat || long {
 			l.put(card.Fact{Slot: "boat.hull", Text: "vee", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "vee hull"})

@@ -161,8 +161,8 @@ var topicRows = []topicRow{
 	{name: "hours to charge in", topic: Charger, any: of("charge", "between trips"), when: func(l *line) bool { return l.setSlots["charge.hours"] && !l.setSlots["boat.length"] }},
 	{name: "how far the breaker", topic: Breaker, texts: []string{"how far from", "how close to", "how far away", "how near"}, when: func(l *line) bool { return l.anyOf("breaker") || l.askedLast(Breaker) }},
 	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: askingWords},
-	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last a whole day", "last the whole day", "last a day", "last a full day", "last me", "will it last", "will they last", "how far", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "difference in hours", "hours difference", "difference in run", "last the day", "make it all day", "get me through", "how long before", "how long till", "how long with", "how long w", "hours out of", "time at", "how much time"}, when: longTime},
-	{name: "draw asked", topic: Runtime, texts: []string{"how many amps", "amp draw", "amps at", "amps does", "what does it draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") }},
+	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last a whole day", "last the whole day", "last a day", "last a full day", "last me", "will it last", "will they last", "how far", "miles per charge", "miles on a charge", "miles per", "how many miles", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "difference in hours", "hours difference", "difference in run", "last the day", "make it all day", "get me through", "how long before", "how long till", "how long with", "how long w", "hours out of", "time at", "how much time"}, when: longTime},
+	{name: "draw asked", topic: Runtime, texts: []string{"how many amps", "amp draw", "amps at", "amps does", "what does it draw", "whats it draw", "what will it draw", "what does that draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") }},
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
 	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "size me a battery", "battery for", "batteries for", "battery do i need", "how much battery", "what capacity", "how many watt hours", "in watt hours", "how many wh", "what do i have in", "how much energy", "how many amp"}},
@@ -171,13 +171,16 @@ var topicRows = []topicRow{
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter"}},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter"}, when: func(l *line) bool { return l.questionish() || !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(batteryKinds) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest", "all cost", "cost complete", "cost in all", "cost altogether", "cost all told", "total cost", "thing cost", "rig cost", "everything cost", "parts list", "list of parts", "shopping list"}, when: costAsked},
 	{name: "thrust asked", topic: Thrust, any: of("thrust"), when: thrustAsked},
+	{name: "pounds asked", topic: Thrust, texts: []string{"how many lbs", "how many pounds", "how much push", "how many lb"}, when: func(l *line) bool {
+		return (l.setSlots["load.total"] || l.setSlots["load.dry"]) && !l.setSlots["motor.thrust"] && !l.any(batteryKinds)
+	}},
 	{name: "thrust cost of a wire", topic: Wire, texts: []string{"costing me in thrust"}},
-	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "how big a motor", "how big of a motor", "how much motor", "what size do", "what size trolling", "what do i need", "what would you put", "what should i get", "what should i buy", "what should i put", "what should i run", "what should i order", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit", "smallest that", "cheapest that", "smallest thing", "whats a good", "good electric", "get a setup", "spec me", "spec out", "rig me", "whole setup", "whole rig", "what now", "what next", "hook me up", "lookin at a setup", "looking at a setup", "size me up", "need a setup", "whats the smallest", "whats the lightest", "least i can", "what can i get away with"}, when: func(l *line) bool { return true }},
+	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "how big a motor", "how big of a motor", "how much motor", "what size do", "what size trolling", "what do i need", "what would you put", "what should i get", "what should i buy", "what should i put", "what should i run", "what should i order", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit", "smallest that", "cheapest that", "smallest thing", "whats a good", "good electric", "get a setup", "spec me", "spec out", "rig me", "whole setup", "whole rig", "what now", "what next", "need what", "so what do i", "what then", "hook me up", "lookin at a setup", "looking at a setup", "size me up", "need a setup", "whats the smallest", "whats the lightest", "least i can", "what can i get away with"}, when: func(l *line) bool { return true }},
 	{name: "fault told", topic: Fault, when: faultTold},
 	{name: "concept asked", topic: Concept, texts: []string{"watch for", "watch out for", "look out for", "be careful", "keep an eye on", "whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}, when: func(l *line) bool { return !l.anyBound() || l.saysText("difference") }},
 	{name: "what is that", topic: Concept, when: whatIs},
@@ -393,7 +396,7 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		add(Shaft)
 	case set("wire.run", "wire.gauge"):
 		add(Wire)
-	case set("charger.current", "charge.hours"):
+	case set("charger.current", "charge.hours"), set("battery.capacity", "battery.group") && l.hasReason("a share that is no throttle"):
 		add(Charger)
 	case set("battery.capacity", "battery.group", "battery.count", "battery.chemistry", "battery.reserve", "battery.use"):
 		if set("motor.thrust", "motor.current", "use.throttle", "use.hours") {
@@ -411,6 +414,16 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 	case q && len(l.facts) == 0, len(l.facts) == 0 && !follow && len(l.topicWords()) > 0:
 		add(Concept)
 	}
+}
+
+// hasReason tells that a number was set aside for this reason.
+func (l *line) hasReason(why string) bool {
+	for _, r := range l.reason {
+		if r == why {
+			return true
+		}
+	}
+	return false
 }
 
 // pointsBack accepts "what does that come to": nothing but a pronoun says what

@@ -134,7 +134,7 @@ func hoursOfUse(l *line, m int) bool {
 	case "year", "years", "yr", "month", "week", "day", "days", "d", "y", "s", "sec":
 		return false
 	}
-	if l.faulty() && !l.any(batteryKinds) && !l.anyOf("throttle", "full throttle") && !l.saysText("how long") {
+	if (l.faulty() || l.anyOf("slow") && (l.text(l.at[m]-1) == "after" || l.text(l.at[m]-2) == "after")) && !l.any(batteryKinds) && !l.anyOf("throttle", "full throttle") && !l.saysText("how long") {
 		return false // "cuts out after 10 minutes"
 	}
 	return !l.anyOf("reserve minutes") || l.r.Measures[m].Spoken == "h"

@@ -24,9 +24,12 @@ var waterCues = []cue{
 	{name: "water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 4, alone: true, weight: 8, never: of("wind"), when: waterSpeed},
 	{name: "tidal water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 3.2, before: of("brackish", "tide"), reachB: 1, weight: 7, never: of("wind", "gust")},
 
+	{name: "hold in a stream", slot: "current.speed", kind: read.Speed, low: 0.2, high: 3.1, before: of("hold", "position hold"), reachB: 3, weight: 6, never: of("wind", "gust"), when: currentKnown},
+
 	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 3, weight: 9, when: waveSize},
 	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
 	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
+	{name: "in so many feet", slot: "water.depth", kind: read.Length, low: 3.6, high: 300, alone: true, weight: 7, when: fishedIn},
 	{name: "down so far", slot: "water.depth", kind: read.Length, low: 1, high: 300, alone: true, weight: 5, when: downThere},
 	{name: "lake so deep", slot: "water.depth", kind: read.Length, low: 0.5, high: 300, after: waterBody, reachA: 0, weight: 8, never: of("wave", "shaft"), when: lakeDeep},
 }
@@ -51,6 +54,11 @@ func inGusts(l *line, m int) bool {
 func gustsEnd(l *line, m int) bool {
 	i := l.at[m] + 2
 	return i >= len(l.terms) || l.terms[i].measure < 0
+}
+
+// currentKnown tells that a stream is talked of, or was.
+func currentKnown(l *line, m int) bool {
+	return !l.any(windWords) && (l.knows("current.speed") && !l.knows("wind.speed") || l.any(currentWords) || l.anyOf("river"))
 }
 
 // waterSpeed accepts "in 2.5 mph water" and a slow speed told of going upstream.
@@ -83,6 +91,22 @@ func downThere(l *line, m int) bool {
 	i := l.at[m]
 	return l.text(i+1) == "down" && (l.endsAt(i+1) || l.id(i+2) == idWith) && !l.anyOf("waterline", "deck")
 }
+
+// fishedIn accepts "over wrecks in 80 ft" where the boat has a length of its own.
+func fishedIn(l *line, m int) bool {
+	i := l.at[m]
+	if l.text(i-1) != "in" || !l.endsAt(i) || !(l.any(ofFishing) || l.anyText("over", "wrecks", "structure")) {
+		return false
+	}
+	for k := range l.r.Measures {
+		if k < m && l.r.Measures[k].Kind == read.Length {
+			return true
+		}
+	}
+	return l.knows("boat.length")
+}
+
+var ofFishing = of("position hold", "vertical jigging", "fishing", "hold")
 
 // lakeDeep leaves out "10 foot pond boat" and whatever else a pond lends its name to.
 func lakeDeep(l *line, m int) bool {

@@ -204,6 +204,10 @@ func (l *line) findNegated() {
 		if l.terms[i].id != idNo || l.answersNo(i) {
 			continue
 		}
+		if l.terms[i].text == "no" && i > 0 && (wantOf[l.id(i-1)] != nil || len(familyOf[l.id(i-1)]) > 0) && l.id(i-1) >= 0 && (l.endsAt(i) || l.text(i+1) == "but") {
+			l.negated[i-1] = true // "foot control no but remote yes"
+			continue
+		}
 		room := 5
 		if verbDenied[l.terms[i].text] {
 			room = 2

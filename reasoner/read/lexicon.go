@@ -176,5 +176,5 @@ func entryOf(word string) *entry {
 	return e
 }
 
-// room is entries made by the dozen, which is quicker than one by one.
+// room is entries made in one piece, which is quicker than one by one.
 var room []entry

@@ -9,6 +9,7 @@ import (
 	_ "embed"
 	"html/template"
 	"strings"
+	"sync"
 
 	"heronlake.example/ask/reasoner/answer"
 )
@@ -16,15 +17,21 @@ import (
 //go:embed lesson.html
 var source string
 
-var page = template.Must(template.New("lesson").Funcs(template.FuncMap{
-	"paragraphs": paragraphs,
-	"add":        func(a, b int) int { return a + b },
-}).Parse(source))
+// page is read when a lesson is first written.
+var page = sync.OnceValues(func() (*template.Template, error) {
+	return template.New("lesson").Funcs(template.FuncMap{
+		"paragraphs": paragraphs,
+		"add":        func(a, b int) int { return a + b },
+	}).Parse(source)
+})
 
 // HTML is the page of an answer that holds a lesson.
 func HTML(a answer.Answer) ([]byte, error) {
 	var b bytes.Buffer
-	err := page.Execute(&b, a)
+	t, err := page()
+	if err == nil {
+		err = t.Execute(&b, a)
+	}
 	return b.Bytes(), err
 }
 

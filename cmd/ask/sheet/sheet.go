@@ -22,6 +22,7 @@ import (
 	"fmt"
 	"html/template"
 	"strings"
+	"sync"
 
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/cmd/ask/text"
@@ -36,13 +37,20 @@ type Options struct {
 //go:embed templates/*.html
 var files embed.FS
 
-var templates = template.Must(template.New("").ParseFS(files, "templates/*.html"))
+// templates are read when a sheet is first written; most answers need none.
+var templates = sync.OnceValues(func() (*template.Template, error) {
+	return template.New("").ParseFS(files, "templates/*.html")
+})
 
 // HTML writes the sheet as one file that refers to nothing outside itself. The
 // error is a fault of the templates; any Answer can be written.
 func HTML(a answer.Answer, opts Options) ([]byte, error) {
 	var b bytes.Buffer
-	if err := templates.ExecuteTemplate(&b, "page.html", layOut(a, opts)); err != nil {
+	pages, err := templates()
+	if err != nil {
+		return nil, fmt.Errorf("fit sheet: %w", err)
+	}
+	if err := pages.ExecuteTemplate(&b, "page.html", layOut(a, opts)); err != nil {
 		return nil, fmt.Errorf("fit sheet: %w", err)
 	}
 	return b.Bytes(), nil

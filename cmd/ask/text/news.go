@@ -12,7 +12,10 @@ func news(a answer.Answer) answer.Answer {
 	a.Figures = kept(a.Figures, func(f answer.Figure) bool { return f.Moved && (f.Asked || f.Decides) })
 	a.Choices = kept(a.Choices, func(c answer.Choice) bool { return c.Moved })
 	a.Cautions = kept(a.Cautions, func(c answer.Caution) bool { return c.Moved })
-	a.Assumed = nil
+	a.Assumed, a.Parts = nil, nil
+	if !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return slices.Contains(shelved, f.ID) }) {
+		a.Offers = nil
+	}
 	cited := map[int]bool{}
 	for _, f := range a.Figures {
 		for _, n := range f.Cites {
@@ -32,6 +35,9 @@ func news(a answer.Answer) answer.Answer {
 	a.Passages = kept(a.Passages, func(q answer.Passage) bool { return q.Quoted || cited[q.N] })
 	return a
 }
+
+// shelved are the figures that send a customer to another part of the shelf.
+var shelved = []string{"thrust.class", "thrust.need", "system.voltage", "shaft.class", "bank.count", "bank.capacity"}
 
 // kept copies what a test keeps; the answer's own lists stay whole.
 func kept[T any](list []T, keep func(T) bool) []T {

@@ -449,7 +449,16 @@ func dollars(x float64) string { return unit.Show(x, unit.Dollar, unit.US) }
 
 // assumed is one compact paragraph, in the order of the answer.
 func (p page) assumed(list []answer.Assumed) *block {
-	return &block{name: "assumed", items: len(list), draw: func(n int, _ bool) []line {
+	deciding := 0 // they stand first
+	for _, x := range list {
+		if x.Decides {
+			deciding++
+		}
+	}
+	if deciding == 0 {
+		deciding = len(list)
+	}
+	return &block{name: "assumed", items: min(deciding, mostAssumed), draw: func(n int, _ bool) []line {
 		var out []string
 		for _, x := range list[:n] {
 			out = append(out, assumption(x))
@@ -461,6 +470,9 @@ func (p page) assumed(list []answer.Assumed) *block {
 		return p.wrap("", "  ", []span{{"Assumed: ", title}, {sentence(text), body}})
 	}}
 }
+
+// mostAssumed is how many assumptions a page tells; :boat tells all.
+const mostAssumed = 7
 
 func assumption(x answer.Assumed) string {
 	name := x.Label

@@ -58,7 +58,7 @@ func Render(a answer.Answer, s Style) string {
 	case "why":
 		lines = p.fit(p.why(a), 0)
 	case "scores":
-		lines = p.fit([]*block{p.tables(a.Tables), p.verbatim(a.Reply)}, 0)
+		lines = p.fit([]*block{p.tables(unsaid(a.Tables, a.Headline)), p.verbatim(a.Reply)}, 0)
 	case "lesson":
 		lines = p.fit(p.lesson(a), 0)
 	case "drill":
@@ -101,7 +101,7 @@ func (p page) talk(a answer.Answer) []*block {
 		p.figures(a),
 		p.offers(a),
 		p.parts(a),
-		p.tables(a.Tables),
+		p.tables(unsaid(a.Tables, a.Headline)),
 		choices,
 		p.assumed(a.Assumed),
 		p.cautions(a),
@@ -121,4 +121,15 @@ func (p page) reply(a answer.Answer) []*block {
 		p.changed(a.Changed),
 		p.verbatim(a.Reply),
 	}
+}
+
+// unsaid leaves out a verdict that the headline has told already.
+func unsaid(tables []answer.Table, headline string) []answer.Table {
+	out := append([]answer.Table(nil), tables...)
+	for i := range out {
+		if out[i].Verdict != "" && strings.Contains(headline, out[i].Verdict) {
+			out[i].Verdict = ""
+		}
+	}
+	return out
 }
