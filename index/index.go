@@ -44,7 +44,13 @@ type Index struct {
 // Open makes the library searchable: the built-in notes by their prepared
 // segment, where it is of this edition, and a shop's notes by a segment of their
 // own; anything else by one built now.
-func Open(lib *kb.Library) (*Index, error) {
+func Open(lib *kb.Library) (*Index, error) { return OpenWith(lib, nil) }
+
+// OpenWith is Open with the segment that Segment made of the library's shop notes,
+// which are then not looked at; nil for none. The segment is searched where it
+// lies and must not change. That it is whole is for the caller to see to, by a
+// checksum; the error tells of what is no segment at all.
+func OpenWith(lib *kb.Library, shop []byte) (*Index, error) {
 	x := &Index{w: judged}
 	notes := lib.Shop
 	if fresh(lib) {
@@ -52,8 +58,16 @@ func Open(lib *kb.Library) (*Index, error) {
 			x.segments = append(x.segments, s)
 		}
 	}
-	if len(x.segments) == 0 {
+	switch {
+	case len(x.segments) == 0:
 		notes = lib.All
+	case shop != nil:
+		s, err := load(shop)
+		if err != nil {
+			return nil, fmt.Errorf("index the notes: %w", err)
+		}
+		x.segments = append(x.segments, s)
+		notes = func() []kb.Note { return nil }
 	}
 	if more := notes(); len(more) > 0 {
 		s, err := build(more)

@@ -228,6 +228,43 @@ func TestShopNotes(t *testing.T) {
 	}
 }
 
+// TestSegmentAnswers compares a shop's segment that was written down with one
+// that Open builds.
+func TestSegmentAnswers(t *testing.T) {
+	shop := notes(t)
+	for i := range shop {
+		shop[i].Shop = true
+	}
+	lib := builtin(t).Merge(kb.NewLibrary(shop...))
+	want, err := Open(lib)
+	if err != nil {
+		t.Fatal(err)
+	}
+	data, err := Segment(lib.Shop())
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := OpenWith(lib, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, q := range []string{"how long should an oar be", "rack for a kayak", "varnihs the oars", "what wire for the bow", "who won the game"} {
+		if d := cmp.Diff(want.Search(kb.Query{Text: q}), got.Search(kb.Query{Text: q})); d != "" {
+			t.Errorf("%s (-built +written down): %s", q, d)
+		}
+	}
+	if _, err := OpenWith(lib, data[:20]); err == nil && fresh(lib) {
+		t.Error("what is no segment was opened")
+	}
+	empty, err := Segment(nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if x, err := OpenWith(builtin(t), empty); err != nil || len(x.Search(kb.Query{Text: "how long a shaft"}).Hits) == 0 {
+		t.Errorf("with a segment of nothing: %v", err)
+	}
+}
+
 // TestConcurrent searches from several goroutines at once.
 func TestConcurrent(t *testing.T) {
 	x := opened(t, notes(t)...)

@@ -13,6 +13,7 @@ import (
 	bleveindex "github.com/blevesearch/bleve_index_api"
 	zap "github.com/blevesearch/zapx/v17"
 	"heronlake.example/ask/kb"
+	"heronlake.example/ask/kb/words"
 )
 
 //go:generate go run ./prepare
@@ -33,19 +34,38 @@ var preparedOf string
 // embedded.
 func Prepare(lib *kb.Library) (segment []byte, of string, err error) {
 	docs := documents(lib.All())
+	segment, err = write(docs)
+	return segment, madeOf(lib, docs), err
+}
+
+// Segment makes the segment of a shop's notes, for OpenWith. It must be made anew
+// when the notes change or Edition does.
+func Segment(notes []kb.Note) ([]byte, error) { return write(documents(notes)) }
+
+// Edition tells apart editions of the program that index the same notes
+// differently, as far as that shows in the words of the trade, in the built-in
+// notes, or in how these are indexed.
+func Edition() string {
+	h := sha256.New()
+	fmt.Fprintln(h, preparedOf, words.Entries(), questionWords, spelledUnits)
+	return hex.EncodeToString(h.Sum(nil))
+}
+
+// write makes a segment of documents, with its footer.
+func write(docs []bleveindex.Document) ([]byte, error) {
 	made, _, err := new(zap.ZapPlugin).New(docs)
 	if err != nil {
-		return nil, "", err
+		return nil, err
 	}
 	writer, ok := made.(io.WriterTo)
 	if !ok {
-		return nil, "", fmt.Errorf("segment of an unknown kind %T", made)
+		return nil, fmt.Errorf("segment of an unknown kind %T", made)
 	}
 	var out bytes.Buffer
 	if _, err := writer.WriteTo(&out); err != nil {
-		return nil, "", err
+		return nil, err
 	}
-	return out.Bytes(), madeOf(lib, docs), nil
+	return out.Bytes(), nil
 }
 
 // madeOf digests the terms, so that a change of a note, of the trade's words,

@@ -41,27 +41,27 @@ func Unpack(data []byte) (*Library, []Fault, error) {
 		length int
 	}
 	notes := make([]packed, r.count())
-	total := 0
 	for i := range notes {
 		notes[i] = packed{r.text(), r.number()}
-		total += notes[i].length
-	}
-	if r.bad || total != len(r.rest) {
-		return nil, nil, errPacked
+		if i > 0 && notes[i-1].id >= notes[i].id {
+			r.bad = true
+		}
 	}
 	l := &Library{entries: make([]*entry, len(notes))}
-	at := 0
 	for i, n := range notes {
-		text := r.rest[at : at+n.length]
-		at += n.length
+		if r.bad || n.length > len(r.rest) {
+			return nil, nil, errPacked
+		}
+		text := r.rest[:n.length]
+		r.rest = r.rest[n.length:]
 		l.entries[i] = lazily(n.id, func() Note {
 			r := reading{rest: text}
 			return r.note(n.id)
 		})
 		l.entries[i].shop = true
-		if i > 0 && notes[i-1].id >= n.id {
-			return nil, nil, errPacked
-		}
+	}
+	if r.bad || r.rest != "" {
+		return nil, nil, errPacked
 	}
 	return l, faults, nil
 }

@@ -192,7 +192,7 @@ func TestTheShelfOffersOnlyWhatFits(t *testing.T) {
 	}
 	shelf := func() *stock.Shelf { s, _ := stock.Demo(); return s }
 	r := New(Options{Notes: lib, Shelf: shelf})
-	a := r.NewSession().Ask("20 ft bay boat, 3,200 lb loaded, salt water, must have gps anchor, bow deck 24 in above the water")
+	a := r.NewSession().Ask("21 ft bay boat, 3,350 lb loaded, salt water, must have gps anchor, bow deck 24 in above the water")
 	if len(a.Offers) == 0 || a.Shelf == "" {
 		t.Fatal("no offers")
 	}
@@ -206,7 +206,7 @@ func TestTheShelfOffersOnlyWhatFits(t *testing.T) {
 			}
 		}
 	}
-	none := r.NewSession().Ask("20 ft bay boat, 3,200 lb loaded, salt water, must have gps anchor, must have a tiller, bow deck 60 in above the water")
+	none := r.NewSession().Ask("21 ft bay boat, 3,350 lb loaded, salt water, must have gps anchor, must have a tiller, bow deck 60 in above the water")
 	for _, o := range none.Offers {
 		if o.Fits {
 			t.Errorf("%s fits a deck 60 in up", o.Name)

@@ -9,6 +9,8 @@
 //	readme_test.go     README and help text against the program
 //	columns_test.go    README's tables of a shelf's columns against those read
 //	release_test.go    a release, built in two places
+//	platforms_test.go  other processors give the same answers
+//	offline_test.go    no call that has to do with a network
 //	search/            which passage a question finds, and how fast
 //	faults/            what is damaged, missing, full or cut off
 //	bench/             how long the program takes, and how much memory

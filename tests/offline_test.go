@@ -44,7 +44,7 @@ func TestOffline(t *testing.T) {
 		}
 		for l := range strings.Lines(string(calls)) {
 			_, call, _ := strings.Cut(l, " ")
-			if call = strings.TrimSpace(call); !strings.HasPrefix(call, "openat(") && !strings.HasPrefix(call, "+++") && !strings.HasPrefix(call, "---") && !strings.HasPrefix(call, "<...") {
+			if call = strings.TrimSpace(call); !expected(call) {
 				t.Errorf("%s: %s", door.name, l)
 			}
 			if strings.Contains(call, "/etc/resolv.conf") || strings.Contains(call, "/etc/hosts") {
@@ -52,4 +52,16 @@ func TestOffline(t *testing.T) {
 			}
 		}
 	}
+}
+
+// expected reports a line of the trace that is no network call: files opened, a
+// thread's end, a call cut in two, or one that a thread's end left without its
+// name ("???(").
+func expected(call string) bool {
+	for _, begin := range []string{"openat(", "+++", "---", "<...", "???("} {
+		if strings.HasPrefix(call, begin) {
+			return true
+		}
+	}
+	return false
 }

@@ -8,7 +8,7 @@ import (
 
 // Ratios of the rule of thumb: thrust per weight of the boat as it goes fishing.
 // Common practice, no published source: 2 lb per 100 lb at the least, 2.5 in
-// wind, current or weeds, 3 for pontoons and big open water.
+// wind, current or weeds, 3 for pontoon boats and on large open lakes.
 const (
 	PlainRatio  = 0.020
 	RaisedRatio = 0.025

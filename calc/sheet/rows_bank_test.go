@@ -303,3 +303,40 @@ func init() {
 		{"too far for any wire", []Given{num(MotorVoltage, 12), num(MotorAmps, 60), ftIn(WireRun, 250, 0)}, nil},
 	}...)
 }
+
+// Two motors have a wire and a breaker each: those of one alone, for half of the
+// current.
+func TestSeveralMotorsAreWiredOneByOne(t *testing.T) {
+	want := []ID{MotorCurrent, WireGauge, WireDrop, BreakerRating}
+	one := StandardBook().Solve(Question{Given: []Given{num(MotorAmps, 42), num(MotorVoltage, 24), num(WireRun, 5)}, Want: want})
+	two := StandardBook().Solve(Question{Given: []Given{num(MotorAmps, 42), num(MotorCount, 2), num(MotorVoltage, 24), num(WireRun, 5)}, Want: want})
+	if got := two.Value(MotorCurrent); got != 84 {
+		t.Errorf("two motors of 42 A draw %g A", got)
+	}
+	for _, id := range want[1:] {
+		if one.Value(id) != two.Value(id) {
+			t.Errorf("%s: %g for one motor, %g for each of two", id, one.Value(id), two.Value(id))
+		}
+	}
+}
+
+// Full throttle is reckoned to the limit whether or not the hours of the day
+// were said, so that one bank has one run time.
+func TestFullThrottleHasOneBasis(t *testing.T) {
+	given := []Given{num(MotorAmps, 50), num(MotorVoltage, 12), txt(BatteryChemistry, "flooded"), num(AirTemp, 25)}
+	bought := StandardBook().Solve(Question{Given: append(given, num(UseHours, 5)), Want: []ID{BankCapacity, RuntimeFull}})
+	inHand := StandardBook().Solve(Question{Given: append(given, num(BatteryCapacity, bought.Value(BankCapacity)), num(BatteryCount, 1)), Want: []ID{RuntimeFull}})
+	if a, b := bought.Value(RuntimeFull), inHand.Value(RuntimeFull); a == 0 || math.Abs(a-b) > 1e-9*b {
+		t.Errorf("%g h at full throttle on the bank for the day, %g h on the same battery in hand", a, b)
+	}
+}
+
+// A boat that holds in a stream works as in a wind.
+func TestAStreamIsNoCalm(t *testing.T) {
+	day := func(more ...Given) float64 {
+		return StandardBook().Solve(Question{Given: append([]Given{txt(UseStyle, "holding"), num(MotorAmps, 50), num(MotorVoltage, 24)}, more...), Want: []ID{CruiseCurrent}}).Value(CruiseCurrent)
+	}
+	if still, stream := day(), day(num(CurrentSpeed, 1.3)); stream < 2*still {
+		t.Errorf("holding draws %g A, in a stream of 1.3 m/s %g A", still, stream)
+	}
+}

@@ -113,7 +113,7 @@ var shaftRows = []Row{
 	needRow("shaft needed", MountHeight, false),
 	{
 		// Always the length above the need. One a fraction below is not picked
-		// but named: the need already holds its allowances.
+		// but named: waves and cover are in the need already.
 		Name: "next shaft length", Gives: ShaftClass, Needs: []ID{ShaftNeed}, Ladder: true,
 		Formula: "the next length not below {shaft.need}", Source: "lengths on the market, from memory, or the shop's own", Basis: Practice,
 		Compute: func(v View) (float64, error) {

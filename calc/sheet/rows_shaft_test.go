@@ -60,7 +60,7 @@ func TestShaftForARangeOfHeights(t *testing.T) {
 	wantInches(t, solve(ShaftNeed, span(MountHeight, in(26), in(27), in(28)), ftIn(ChopHeight, 1, 0), txt(MountPlace, "bow")), ShaftNeed, 57.2)
 }
 
-// A length a fraction short is named as tight, and still not picked.
+// The length that just misses is named as tight, and still not picked.
 func TestTightShaftIsNamed(t *testing.T) {
 	s := solve(ShaftClass, deck(20.5), txt(MountPlace, "bow"))
 	wantInches(t, s, ShaftClass, 48)

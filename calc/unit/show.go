@@ -116,8 +116,8 @@ func Significant(x float64, n int) string {
 	return strconv.FormatFloat(x, 'f', -1, 64)
 }
 
-// Round keeps n significant figures. The contract rounds every value to six
-// once, when it leaves the core.
+// Round keeps n significant figures. Values of an Answer are rounded to six so,
+// and none before.
 func Round(x float64, n int) float64 {
 	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
 		return x

@@ -35,6 +35,18 @@ func (f folders) state() string { return f.own("XDG_STATE_HOME", "state") }
 // data is where what a user wants kept stands, empty on a machine without a home.
 func (f folders) data() string { return f.own("XDG_DATA_HOME", "share") }
 
+// cache is where what can be made again is kept, empty on a machine without a
+// home.
+func (f folders) cache() string {
+	if f.home != "" {
+		return filepath.Join(f.home, "cache")
+	}
+	if dir, err := os.UserCacheDir(); err == nil && filepath.IsAbs(dir) {
+		return filepath.Join(dir, "ask")
+	}
+	return ""
+}
+
 func (f folders) own(variable, local string) string {
 	if f.home != "" {
 		return f.home

@@ -5,8 +5,12 @@
 //	main.go      run, print one error, exit status
 //	run.go       from arguments to the right door
 //	settings.go  flags, environment and the settings file
+//	folders.go   where the user's files stand
+//	manual.go    the help text taken apart; the manual page
+//	completion.go  the command line completed by a shell
 //	fault.go     errors with their exit statuses and hints
 //	wire.go      the notes, the index and the reasoner put together
+//	notes.go     a shop's own notes, read or found ready in the cache
 //	turn.go      one line in, one answer out: what all doors share
 //	doors.go     words on the command line, and the pipe
 //	batch.go     many questions, one JSON object a line
@@ -26,7 +30,8 @@
 //
 // Limits: nothing is computed, chosen or worded here beyond the program's own
 // messages; no network is used; files are written by package store alone: the
-// prompt's history, what a person told the program to keep, and sheets by name.
+// prompt's history, what a person told the program to keep, sheets by name, and a
+// cache of a shop's many notes.
 package main
 
 import (

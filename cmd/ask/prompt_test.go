@@ -230,6 +230,8 @@ func TestColourOnlyWhereItIsWanted(t *testing.T) {
 		{"NO_COLOR", []string{"NO_COLOR=1"}, false},
 		{"ASK_NO_COLOR", []string{"ASK_NO_COLOR=true"}, false},
 		{"plain", []string{"ASK_PLAIN=1"}, false},
+		{"contrast", []string{"ASK_CONTRAST=1"}, true},
+		{"contrast and NO_COLOR", []string{"ASK_CONTRAST=1", "NO_COLOR=1"}, false},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -241,6 +243,9 @@ func TestColourOnlyWhereItIsWanted(t *testing.T) {
 			defer s.mu.Unlock()
 			if got := strings.Contains(s.seen.String(), "\x1b[1m"); got != test.want {
 				t.Errorf("bold on the screen: %v, want %v:\n%q", got, test.want, s.seen.String())
+			}
+			if got, want := strings.Contains(s.seen.String(), "\x1b[36m"), test.want && test.name != "contrast"; got != want {
+				t.Errorf("a colour on the screen: %v, want %v", got, want)
 			}
 		})
 	}

@@ -83,8 +83,8 @@ func answered(a answer.Answer) bool {
 	return false
 }
 
-// show writes an answer and sends it on its way at once, so that another program
-// can hold a conversation over the pipe.
+// show writes an answer and flushes it, for a program at the other end of a pipe
+// that waits for it before it asks again.
 func (d *desk) show(a answer.Answer) error {
 	if d.set.JSON {
 		line, err := jsonLine(a)

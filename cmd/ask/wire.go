@@ -4,7 +4,6 @@ import (
 	"bufio"
 	"fmt"
 	"io"
-	"os"
 	"path/filepath"
 
 	"heronlake.example/ask/calc/unit"
@@ -35,24 +34,11 @@ func openDesk(set settings, out, warn io.Writer) (*desk, error) {
 	if set.Units == "metric" {
 		opts.Units = unit.Metric
 	}
-	lib, err := kb.Builtin()
+	lib, search, err := openNotes(set, warn)
 	if err != nil {
 		return nil, err
 	}
-	if set.Notes != "" {
-		shop, faults, err := loadNotes(set.Notes)
-		if err != nil {
-			return nil, err
-		}
-		for _, f := range faults {
-			fmt.Fprintln(warn, "ask: notes: left out:", text.Clean(filepath.Join(set.Notes, f.Error())))
-		}
-		lib = lib.Merge(shop)
-	}
-	if opts.Search, err = index.Open(lib); err != nil {
-		return nil, err
-	}
-	opts.Notes = lib
+	opts.Notes, opts.Search = lib, search
 	if opts.Shelf, err = openShelf(set.Stock, warn); err != nil {
 		return nil, err
 	}
@@ -66,25 +52,14 @@ func openDesk(set settings, out, warn io.Writer) (*desk, error) {
 	}, nil
 }
 
-// loadNotes reads a shop's own notes. Links that lead out of the folder are not
-// followed.
-func loadNotes(folder string) (*kb.Library, []kb.Fault, error) {
-	root, err := os.OpenRoot(folder)
-	if err != nil {
-		return nil, nil, usage("", "notes: %w", err)
-	}
-	defer root.Close()
-	lib, faults := kb.Load(root.FS())
-	return lib, faults, nil
-}
-
 // checkNotes runs the lint over a folder of notes and works their examples. Its
 // report goes to standard output; faults make it fail.
 func checkNotes(folder string, out io.Writer) error {
-	shop, faults, err := loadNotes(folder)
+	files, err := readNotes(folder)
 	if err != nil {
 		return err
 	}
+	shop, faults := files.Parse()
 	lib, err := kb.Builtin()
 	if err != nil {
 		return err

@@ -217,6 +217,9 @@ func headings[T any](header []string, columns []column[T]) (place, extra []strin
 // clean strips what spreadsheets add to a cell and what could harm a terminal:
 // blanks of every kind at the ends, ="…" wrappers, control and bidi marks.
 func clean(s string) string {
+	if plain(s) {
+		return s
+	}
 	if t, ok := strings.CutPrefix(s, `="`); ok {
 		s = strings.TrimSuffix(t, `"`)
 	}
@@ -247,4 +250,15 @@ func cause(err error) string {
 		return p.Err.Error()
 	}
 	return err.Error()
+}
+
+// plain is true for printable ASCII without blanks at its ends, as most fields
+// are: there is nothing to clean.
+func plain(s string) bool {
+	for i := 0; i < len(s); i++ {
+		if s[i] < ' ' || s[i] > '~' {
+			return false
+		}
+	}
+	return s == "" || s[0] != ' ' && s[0] != '=' && s[len(s)-1] != ' '
 }

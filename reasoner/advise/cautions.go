@@ -42,10 +42,8 @@ var cautionRows = []cautionRow{
 		return in.asks("bank", "fit") && in.told(sheet.UseHours) && in.over(sheet.BankLimitStrings, 0) && in.over(sheet.BankStrings, in.Sol.Value(sheet.BankLimitStrings)+0.5)
 	},
 		"Drawn down to {battery.depth-limit} instead of {battery.depth-long-life}, such a day takes {bank.need-limit}, {bank.strings-limit} set in place of {bank.strings}; the batteries wear out sooner.", "bank-size"},
-	{"mixing-batteries", func(in In) bool { return in.asks("bank") && in.over(sheet.BankSeries, 1.5) },
-		"Batteries in series: same kind, size and age, and nothing else fed off one of them.", "mixing-batteries"},
-	{"batteries-in-parallel", func(in In) bool { return in.asks("bank") && in.over(sheet.BankStrings, 1.5) },
-		"Batteries side by side: same kind, size and age, cables of one length, and a fuse for each.", "series-and-parallel"},
+	{"mixing-batteries", func(in In) bool { return in.asks("bank") && in.over(sheet.BankCount, 1.5) },
+		"Batteries that are joined: same kind, size and age. In series nothing else is fed off one of them; side by side each has its fuse.", "mixing-batteries"},
 	{"breaker", func(in In) bool { return in.asks("wire", "breaker") },
 		"Put the breaker at the battery, and open it before hands go near the prop or the terminals.", "breaker-place"},
 	{"salt", func(in In) bool { return in.salt() },
@@ -65,7 +63,7 @@ var cautionRows = []cautionRow{
 	{"open-stern", func(in In) bool {
 		return in.transom() && (in.windy() || in.told(sheet.ChopHeight)) && in.asks("fit", "hold")
 	},
-		"A low stern held to the chop ships water: turn the bow to it.", "chop-and-waves"},
+		"Stern-to in waves, water comes in over a low transom: turn the bow to them.", "chop-and-waves"},
 	{"storm", func(in In) bool {
 		return in.asks("hold") && in.over(sheet.HoldWind, unit.MilesPerHour(25).MetresPerSecond())
 	},

@@ -25,7 +25,7 @@ var choiceRows = []choiceRow{
 	{"mount on a kayak", "mount", func(in In) bool { return in.hull("kayak") || in.said("mount.place") == "kayak" },
 		"kayak bracket", "a kayak has no deck plate or transom for a clamp; a bracket puts the control within reach", "a stern bracket with the rudder lines if you want both hands free"},
 	{"mount on the transom as said", "mount", func(in In) bool { return in.said("mount.place") == "transom" },
-		"transom", "as you said: a screw clamp that comes off in a minute", "bow mount if there is a front deck and you fish facing forward: it pulls the boat straight"},
+		"transom", "as you said: a clamp, on and off without tools", "bow mount if there is a front deck and you fish facing forward: it pulls the boat straight"},
 	{"mount on the bow as said", "mount", func(in In) bool { return in.said("mount.place") == "bow" },
 		"bow mount", "as you said: it pulls the boat, which tracks straighter than pushing", "transom clamp if the deck is too soft or short for a base plate"},
 	{"mount on a canoe", "mount", func(in In) bool { return in.hull("canoe") },

@@ -567,7 +567,7 @@ var warnRows = []warnRow{
 	{"canoe-side", "not on the side of a canoe", "mount-on-a-kayak", false, []string{"side", "tip", "tips", "capsize", "stern", "low"}},
 	{"electric-only", "local rules for electric-only water", "rules-and-licences", true, []string{"rules", "local", "law", "registered", "register"}},
 	{"registration", "a motor may make it a numbered vessel", "rules-and-licences", true, []string{"register", "registration", "registered", "numbered", "number", "numbers", "rules", "law"}},
-	{"open-stern", "a low stern held to the waves ships water", "chop-and-waves", false, []string{"stern", "waves", "bow to", "swamp", "ships water", "back"}},
+	{"open-stern", "held stern-to, waves come in over the transom", "chop-and-waves", false, []string{"stern", "waves", "bow to", "swamp", "ships water", "back"}},
 	{"bow-heavy", "weight in the bow: batteries aft", "trim-and-bow-weight", true, []string{"aft", "back", "bow heavy", "stern", "trim", "rear", "nose", "middle", "bow down"}},
 	{"short-shaft", "a short shaft draws air", "ventilation-and-cavitation", false, []string{"air", "ventilate", "ventilates", "cavitate", "short"}},
 	{"strong-current", "no anchor and no way home in this stream", "hold-in-current", false, []string{"anchor", "engine", "outboard", "home", "strong", "current"}},

@@ -123,7 +123,7 @@ func TestEveryNeed(t *testing.T) {
 		applies bool
 	}{
 		{"thrust", boat(), motor(thrust(50)), Pass, true, true},
-		{"thrust", boat(), motor(thrust(48)), Tight, true, true},
+		{"thrust", boat(), motor(thrust(49.5)), Tight, true, true},
 		{"thrust", boat(), motor(thrust(47)), Fail, false, true},
 		{"volts", boat(), motor(), Pass, true, false},
 		{"volts", boat(card.Fact{Slot: "motor.voltage", Value: num(12)}), motor(), Pass, true, true},
@@ -200,7 +200,7 @@ func TestOrderIsPassesThenCostThenHeadroom(t *testing.T) {
 		})
 	}
 	offers := Motors(boat(), parts(
-		priced("dear", 900, 55, 54), priced("miss two", 100, 30, 30), priced("tight but cheap", 200, 48, 54),
+		priced("dear", 900, 55, 54), priced("miss two", 100, 30, 30), priced("tight but cheap", 200, 49.5, 54),
 		priced("same, less thrust", 500, 55, 54), priced("miss", 100, 30, 54), priced("same", 500, 60, 54)))
 	var got []string
 	for _, o := range offers {

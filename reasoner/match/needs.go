@@ -17,9 +17,10 @@ type needRow struct {
 	judge  func(b Boat, o Offer) (v Verdict, reason string, applies bool)
 }
 
-// How far below a need still counts as tight: a twentieth of the thrust, an inch
-// and a half of shaft (the needs hold their allowances; trade practice).
-const thrustTight = 0.95
+// How far below a need still counts as tight: a fiftieth of the thrust, which is
+// within the rounding of a rating, and an inch and a half of shaft (the needs
+// hold their allowances; trade practice).
+const thrustTight = 0.98
 
 var shaftTight, shaftLong = unit.Inches(1.5), unit.Inches(18)
 

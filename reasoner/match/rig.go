@@ -134,6 +134,10 @@ func cheapest(o Offer, shelf *stock.Shelf, need float64, chem string) (best bank
 	return best, ok
 }
 
+// chargerShare is how much of the current needed still counts as enough: half an
+// hour more of charging does not earn a dearer charger (trade practice).
+const chargerShare = 0.9
+
 // mostChargers is how many chargers one bank may be served by.
 const mostChargers = 2
 
@@ -146,7 +150,7 @@ func (r *Rig) charger(b Boat, o Offer, shelf *stock.Shelf, outputs int) {
 	if r.Battery.SKU != "" {
 		volts = r.Battery.Voltage
 	}
-	need := o.Sol.Value(sheet.ChargerCurrent)
+	need := o.Sol.Value(sheet.ChargerCurrent) * chargerShare
 	type choice struct {
 		c     stock.Charger
 		count int

@@ -2,7 +2,6 @@ package match
 
 import (
 	"cmp"
-	"slices"
 
 	"heronlake.example/ask/calc/sheet"
 )
@@ -27,15 +26,14 @@ var Views = []View{
 // Best is the view's pick among the offers that fit; ties keep the offers'
 // own order. ok is false when nothing fits.
 func (v View) Best(offers []Offer) (o Offer, ok bool) {
-	fits := slices.Collect(func(yield func(Offer) bool) {
-		for _, o := range offers {
-			if o.Fits() && !yield(o) {
-				return
-			}
+	best := -1
+	for i := range offers {
+		if offers[i].Fits() && (best < 0 || v.best(offers[i], offers[best]) < 0) {
+			best = i
 		}
-	})
-	if len(fits) == 0 {
+	}
+	if best < 0 {
 		return Offer{}, false
 	}
-	return slices.MinFunc(fits, v.best), true
+	return offers[best], true
 }

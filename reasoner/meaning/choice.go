@@ -62,11 +62,42 @@ func (l *line) setAside() {
 	l.ratios()
 	l.takenBack()
 	l.theirs()
+	l.leftBehind()
 	l.quoted()
 	l.ownQuestion()
 	l.beaufort()
 	l.jonCode()
 	l.feetAndInches()
+}
+
+// leftBehind sets aside what a speaker comes from: "moving up from a 14 ft jon to
+// a 17 ft deep vee".
+func (l *line) leftBehind() {
+	for i := 1; i < len(l.terms); i++ {
+		if l.text(i) != "from" {
+			continue
+		}
+		switch l.text(i - 1) {
+		case "up", "moving", "going", "switching", "changing", "stepping", "coming", "trading":
+		default:
+			continue
+		}
+		hull, to := false, -1
+		for k := i + 1; k < len(l.terms) && k < i+9 && l.terms[k].mark == 0; k++ {
+			hull = hull || hulls.holds(l.id(k))
+			if l.text(k) == "to" && hull {
+				to = k
+				break
+			}
+		}
+		for k := i + 1; k < to; k++ {
+			if m := l.terms[k].measure; m >= 0 {
+				l.used[m], l.reason[m] = true, "the boat before"
+			} else if l.terms[k].mark == 0 {
+				l.terms[k].mark = asking
+			}
+		}
+	}
 }
 
 // quoted sets aside the numbers of several people who are quoted against each
@@ -215,13 +246,23 @@ func (l *line) choose(f, a, b int) {
 // countsOf sets aside how many of each there would be: "one 100 ah lithium or two
 // agms".
 func (l *line) countsOf(a, b int) {
+	var counts []int
 	for _, i := range []int{a, b} {
 		for k := i - 1; k >= 0 && k >= i-4 && l.terms[k].id != idOr && l.terms[k].mark == 0; k-- {
 			if v := l.smallNumber(k); v > 0 && v <= 4 {
-				m := l.terms[k].measure
-				l.used[m], l.reason[m] = true, "one of a choice"
+				counts = append(counts, l.terms[k].measure)
 			}
 		}
+	}
+	own := false
+	for k := max(a+1, b-4); k <= b+3 && k < len(l.terms); k++ {
+		own = own || l.terms[k].measure >= 0 && k > a+1
+	}
+	if len(counts) < 2 && !own {
+		return // "two 100 ah agm or lithium" are two either way
+	}
+	for _, m := range counts {
+		l.used[m], l.reason[m] = true, "one of a choice"
 	}
 }
 
@@ -455,6 +496,8 @@ func (l *line) choiceOver(a, b int) string {
 		return "motor.voltage"
 	case thrust(x) && thrust(y) && (!bothBare || l.articleBefore(l.at[a]) || l.articleBefore(l.at[b]) || l.anyOf("thrust", "motor", "trolling motor", "enough", "bigger") || bothTens(x, y)):
 		return "motor.thrust"
+	case a == b && bothBare && x.BareHigh <= 8 && x.High != nil && *x.High <= 8 && l.id(l.at[a]+1) == idBattery && l.questionish():
+		return "battery.count"
 	case x.Kind == read.Charge && y.Kind == read.Charge, y.Kind == read.Charge && x.Kind == read.Number && x.Bare >= 30 && x.Bare <= 300 && int(x.Bare)%5 == 0:
 		return "battery.capacity"
 	case x.Kind == read.Group && y.Kind == read.Group || x.Kind == read.Group && y.Kind == read.Number || y.Kind == read.Group && x.Kind == read.Number:

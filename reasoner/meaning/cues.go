@@ -125,6 +125,13 @@ func (l *line) measures() {
 	bids := store[:0]
 	var v view
 	mends := l.corrects()
+	if l.asksWhy() && len(l.facts) == 0 {
+		for m := range l.r.Measures {
+			if !l.used[m] && m < mendsWithin {
+				l.used[m], l.reason[m] = true, "asked about"
+			}
+		}
+	}
 	for m := range l.r.Measures {
 		if l.used[m] || l.r.Measures[m].As != "" {
 			continue

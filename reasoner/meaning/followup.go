@@ -68,7 +68,7 @@ func (l *line) peopleChange(i, to int, n float64) (count float64, row string, ok
 			return max(*known.Value-n, 0), "somebody stays ashore", true
 		case id == idLeave && !l.stopBetween(min(k, i), max(k, to)) && l.text(k) != "less":
 			return max(*known.Value-n, 0), "somebody stays ashore", true
-		case id == idNo && k < i && i-k <= 2 && l.text(k) != "no" && l.text(k) != "nothing" && (l.text(k) == "minus" || l.text(k) == "without" || l.text(k) == "lose the"):
+		case id == idNo && k < i && i-k <= 2 && l.text(k) != "no" && l.text(k) != "nothing" && (l.text(k) == "minus" || l.text(k) == "without" || l.text(k) == "lose the" || len(l.terms) <= 4 && (l.text(k) == "skip" || l.text(k) == "forget" || l.text(k) == "never mind" || l.text(k) == "nevermind" || l.text(k) == "drop the" || l.text(k) == "scrap" || l.text(k) == "nvm")):
 			return max(*known.Value-n, 0), "somebody stays ashore", true
 		}
 	}
@@ -153,7 +153,18 @@ func (l *line) oneLess(i int) (count float64, to int, ok bool) {
 			return max(*known.Value-1, 0), i + 1, true
 		}
 	}
+	if id := l.terms[i].id; (id == idCompanion || id == idPerson || id == idChild) && len(l.terms) <= 5 && (l.text(i+1) == "out" || l.text(i+1) == "not" && l.text(i+2) == "coming") && l.endsAt(i+1+b2i(l.text(i+1) == "not")) {
+		return max(*known.Value-1, 0), i + 1, true // "dad's out"
+	}
+	if m := l.terms[i].measure; m >= 0 && l.r.Measures[m].Kind == read.Number && l.r.Measures[m].Value != nil && *l.r.Measures[m].Value < 0 && *l.r.Measures[m].Value >= -12 {
+		if j, ok := l.noun(i+1, 3); ok {
+			return max(*known.Value+*l.r.Measures[m].Value, 0), j, true // "minus two kids"
+		}
+	}
 	v := l.smallNumber(i)
+	if v > 0 && l.id(i+1) == idLeave && len(l.terms) <= 4 && !l.anyOf("battery") {
+		return max(*known.Value-v, 0), i + 1, true // "one leaves"
+	}
 	if v == 0 || !l.endsAt(i+1) || !l.onlyPeopleChanged() && !(len(l.terms) <= 4 && (l.id(i-1) == idAnd || l.id(i-1) == idAdd)) || l.askedLast(Bank, Runtime, Charger) {
 		return 0, 0, false
 	}
@@ -164,6 +175,13 @@ func (l *line) oneLess(i int) (count float64, to int, ok bool) {
 		return *known.Value + v, i + 1, true
 	}
 	return 0, 0, false
+}
+
+func b2i(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
 }
 
 // allBack reads "put him back": the number aboard for which the load was said.
@@ -177,8 +195,14 @@ func (l *line) allBack(i int) (count float64, ok bool) {
 		if !l.anyText("he", "she", "hes", "shes", "they", "theyre", "everybody", "everyone") {
 			return 0, false
 		}
+	case "off":
+		if more, ok := l.before.Get("people.added"); !ok || more.Value == nil || *more.Value <= 0 {
+			return 0, false
+		}
 	default:
-		return 0, false
+		if id := l.id(i - 1); id != idCompanion && id != idPerson && id != idChild || !l.knows("people.added") && !l.knows("people.count") {
+			return 0, false
+		}
 	}
 	now, have := l.before.Get("people.count")
 	more, moved := l.before.Get("people.added")
@@ -314,7 +338,10 @@ func (l *line) oldSaid(m int) int {
 // takes the place of one said before: "and at 1,800", "more like 4".
 func (l *line) goesOn(m int) bool {
 	i := l.at[m]
-	if len(l.before.Facts) == 0 || len(l.terms) > 9 || !l.endsAt(i) && l.id(i+1) != idActually && l.text(i+1) != "then" && l.text(i+1) != "instead" && l.text(i+1) != "if" && l.text(i+1) != "without" {
+	if me := &l.r.Measures[m]; me.Kind != read.Number && len(l.before.Facts) > 0 && len(l.terms) <= 9 && i == 0 && i+1 < len(l.terms) && l.id(i+1) == words.None && !l.any(hulls) {
+		return true // "2 knots most of the time"
+	}
+	if len(l.before.Facts) == 0 || len(l.terms) > 9 || !l.endsAt(i) && !(l.text(i+1) == "it" && l.text(i+2) == "is") && l.id(i+1) != idActually && l.text(i+1) != "then" && l.text(i+1) != "instead" && l.text(i+1) != "if" && l.text(i+1) != "without" {
 		return false
 	}
 	if i == 0 || l.terms[i-1].filler || l.terms[i-1].mark != 0 || l.id(i-1) == idSame {
@@ -325,7 +352,7 @@ func (l *line) goesOn(m int) bool {
 		return true
 	}
 	switch l.text(i - 1) {
-	case "under", "over", "more", "be", "only", "or", "closer", "than", "be at", "as", "allow", "use", "figure", "do":
+	case "under", "over", "more", "be", "only", "or", "closer", "than", "be at", "as", "allow", "use", "figure", "do", "down to", "up to":
 		return true
 	}
 	me := &l.r.Measures[m]

@@ -58,11 +58,14 @@ var lengthCues = []cue{
 func (l *line) feetAndInches() {
 	for m := 0; m+1 < len(l.r.Measures) && m < 64; m++ {
 		a, b := &l.r.Measures[m], &l.r.Measures[m+1]
-		if l.used[m] || l.used[m+1] || a.Kind != read.Number || b.Kind != read.Number || a.Value == nil || b.Value == nil || b.Start != a.End+1 || l.r.Text[a.End] != '-' {
+		if l.used[m] || l.used[m+1] || a.Kind != read.Number || b.Kind != read.Number || a.Value == nil || b.Value == nil || b.Start != a.End+1 || l.r.Text[a.End] != '-' && (l.r.Text[a.End] != ' ' || hasDigit(a.Said) || hasDigit(b.Said)) {
 			continue
 		}
 		feet, in := *a.Value, *b.Value
 		_, _, boat := l.near(l.at[m+1], 1, boatWords, 0)
+		if _, _, before := l.near(l.at[m], -1, hulls, 0); before && l.endsAt(l.at[m+1]) {
+			boat = true
+		}
 		if feet < 8 || feet > 30 || in < 1 || in > 11 || in != float64(int(in)) || !boat || l.setSlots["boat.length"] {
 			continue
 		}
@@ -224,7 +227,7 @@ func beforeBy(l *line, m int) bool {
 		return false
 	}
 	other := &l.r.Measures[l.terms[i+2].measure]
-	return (other.Kind == read.Number || other.Kind == read.Length) && other.Bare >= 2 && other.Bare <= 100
+	return (other.Kind == read.Number || other.Kind == read.Length) && (other.Bare >= 2 || other.Spoken == "m" && other.Bare >= 0.5) && other.Bare <= 100
 }
 
 // deckHigh keeps feet by the dozen from being a deck's height.

@@ -44,9 +44,10 @@ var weightCues = []cue{
 	{name: "gear and batteries, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 5, high: 900, before: batteryWords, reachB: 0, weight: 9, when: gearBefore},
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
-	{name: "motor, weight, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, before: of("motor"), reachB: 0, weight: 6, need: of("capacity plate")},
+	{name: "motor, weight, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, before: of("motor"), reachB: 0, weight: 6, when: plateTalked},
 	{name: "people weigh together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, alone: true, weight: 10, when: weighTogether},
 	{name: "people together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 3, weight: 9, when: together},
+	{name: "pounds of people", slot: "people.each", kind: read.Mass, low: 60, high: 2000, after: of("person", "us"), reachA: 0, weight: 11, when: ofPeople},
 	{name: "so much, all of us", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, after: of("us", "both of us", "person"), reachA: 2, weight: 10, when: allOfThem},
 	{name: "engine: power, weight", slot: "load.engine", kind: read.Mass, low: 10, high: 450, alone: true, weight: 7, when: engineSentence},
 	{name: "engine number that weighs", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("weighs"), reachB: 0, weight: 8, when: engineWeighs},
@@ -187,6 +188,11 @@ func plateTalk(l *line, m int) bool {
 	return !l.hasKind(read.Voltage) && !l.hasKind(read.Charge) && (l.any(ofPersons) || l.anyOf("gear", "add", "outboard"))
 }
 
+// plateTalked tells that a capacity plate is named, or was.
+func plateTalked(l *line, m int) bool {
+	return (l.any(ofPlate) || l.knows("load.plate")) && !l.hasKind(read.Voltage) && !l.hasKind(read.Charge)
+}
+
 // plural tells that a number was said as several: "100s".
 func plural(l *line, m int) bool { return l.r.Measures[m].Kind == read.Number && l.saidPlural(m) }
 
@@ -304,6 +310,12 @@ func allOfThem(l *line, m int) bool {
 		return false
 	}
 	return l.setSlots["people.count"] && (l.text(i+1) == "of" || l.text(i+1) == "the" || l.text(i+1) == "all" || l.id(i+1) == idUs || l.id(i+1) == idBoth) && !l.near2(i, ofLoaded)
+}
+
+// ofPeople accepts "400 lb of people".
+func ofPeople(l *line, m int) bool {
+	i := l.at[m]
+	return l.text(i+1) == "of" && l.setSlots["people.count"]
 }
 
 // near2 tells that an entry of the set stands within two words behind a term.

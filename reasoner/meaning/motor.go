@@ -18,7 +18,7 @@ var motorCues = []cue{
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
 	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough", "fine"), reachA: 2, weight: 6, when: thrustSize},
 	{name: "so many pounds pull", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, after: of("pulls"), reachA: 0, weight: 7, when: thrustSize},
-	{name: "is 30 too much", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, after: of("enough"), reachA: 1, weight: 6, when: judgedRating},
+	{name: "is 30 too much", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, after: of("enough", "fine"), reachA: 1, weight: 6, when: judgedRating},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
 	{name: "twin 55s", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 7, when: twins},
 	{name: "a rating alone", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 4, when: loneRating},
@@ -217,7 +217,7 @@ func judgedRating(l *line, m int) bool {
 	}
 	switch l.text(l.at[m] - 1) {
 	case "is", "would", "will", "a", "does", "":
-		return l.setSlots["people.count"] && l.hasKind(read.Length) || l.any(hulls) || l.anyOf("boat", "loaded") || l.knows("boat.length")
+		return me.Bare <= 130 && l.setSlots["people.count"] && l.hasKind(read.Length) || l.any(hulls) || l.anyOf("boat", "loaded") || l.knows("boat.length")
 	}
 	return false
 }

@@ -96,47 +96,96 @@ func (l *line) batteriesOnly() {
 }
 
 // weighed reads people who are listed with their weights: "im 240, wife 150",
-// "me 185, buddy 215". Two or more of them are a crew, each of the mean weight.
+// "me 185, buddy 215, two kids 80 each", "we weigh 190, 210 and 170". Two or more
+// of them are a crew, each of the mean weight.
 func (l *line) weighed() {
-	type one struct{ from, at, m int }
-	var crew []one
-	for i := range l.terms {
+	crew := l.weighedOnes()
+	n, sum := 0.0, 0.0
+	for _, c := range crew {
+		n += c.n
+		sum += c.n * c.kg
+	}
+	if len(crew) < 2 || n > 12 {
+		return
+	}
+	for _, c := range crew {
+		for k := c.from; k <= c.at; k++ {
+			if m := l.terms[k].measure; m >= 0 {
+				l.used[m] = true
+			}
+		}
+	}
+	said := l.said(l.terms[crew[0].from].start, l.terms[crew[len(crew)-1].at].end)
+	l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: said, Row: "people listed with their weights"})
+	l.put(card.Fact{Slot: "people.each", Value: num(sum / n), Unit: "kg", Said: said, Row: "mean of the weights listed"})
+}
+
+// A weighedOne is a person, or so many alike, with the weight of each, and the
+// terms that say so.
+type weighedOne struct {
+	from, at int
+	n, kg    float64
+}
+
+func (l *line) weighedOnes() (crew []weighedOne) {
+	for i := 0; i < len(l.terms) && len(crew) < 12; i++ {
 		t := &l.terms[i]
 		me := t.id == idMe || t.text == "im" || t.text == "shes" || t.text == "hes" || t.text == "she" || t.text == "he"
-		if !me && t.id != idCompanion && t.id != idChild && t.id != idPerson || l.plural(i) && !t.possessive && t.text != "pops" || i > 0 && l.terms[i-1].measure >= 0 {
+		n, from := 1.0, i
+		switch {
+		case t.id == idUs && l.id(i+1) == idWeighs:
+			// each weight of the list is one person's
+			for k := i + 2; k < len(l.terms) && len(crew) < 12; k++ {
+				if kg, ok := l.personsWeight(k); ok {
+					crew = append(crew, weighedOne{k, k, 1, kg})
+				} else if l.terms[k].mark != ',' && l.id(k) != idAnd && l.text(k) != "and" {
+					break
+				}
+			}
+			return crew
+		case !me && t.id != idCompanion && t.id != idChild && t.id != idPerson:
+			continue
+		case !me && l.plural(i) && !t.possessive && t.text != "pops":
+			if n = l.smallNumber(i - 1); n == 0 || len(crew) == 0 {
+				continue
+			}
+			from--
+		case i > 0 && l.terms[i-1].measure >= 0:
 			continue
 		}
 		k := i + 1
 		for k < len(l.terms) && k < i+4 && (l.filler(k) || l.id(k) == idWeighs) {
 			k++
 		}
-		if k >= len(l.terms) || l.terms[k].measure < 0 {
+		kg, ok := l.personsWeight(k)
+		if !ok {
 			continue
 		}
-		m := l.terms[k].measure
-		v := &l.r.Measures[m]
-		if l.used[m] || v.As != "" || v.Value == nil || v.Kind != read.Mass && v.Kind != read.Number {
+		next := k + 1
+		if ofEach.holds(l.id(next)) {
+			next++
+		}
+		if next < len(l.terms) && l.terms[next].mark == 0 && l.id(next) != idAnd && l.id(next) != idWith && l.text(next) != "and" && l.id(next) != idBoat && l.text(next) != "my" {
 			continue
 		}
-		kg := *l.convert(v, bareIf(v, "lb")).value
-		if kg < 15 || kg > 180 || v.Kind == read.Number && (*v.Value < 60 || *v.Value != float64(int(*v.Value))) || !l.endsAt(k) && l.id(k+1) != idAnd && l.id(k+1) != idWith && l.text(k+1) != "and" && l.id(k+1) != idBoat && l.text(k+1) != "my" {
-			continue
-		}
-		crew = append(crew, one{i, k, m})
+		crew = append(crew, weighedOne{from, k, n, kg})
 	}
-	if len(crew) < 2 || len(crew) > 12 {
-		return
+	return crew
+}
+
+// personsWeight gives the weight at a term, in kg, where it is one that a person
+// may have.
+func (l *line) personsWeight(k int) (kg float64, ok bool) {
+	if k < 0 || k >= len(l.terms) || l.terms[k].measure < 0 {
+		return 0, false
 	}
-	sum := 0.0
-	for _, c := range crew {
-		v := &l.r.Measures[c.m]
-		sum += *l.convert(v, bareIf(v, "lb")).value
-		l.used[c.m] = true
+	m := l.terms[k].measure
+	v := &l.r.Measures[m]
+	if l.used[m] || v.As != "" || v.Value == nil || v.Kind != read.Mass && v.Kind != read.Number || v.Kind == read.Number && (*v.Value < 60 || *v.Value != float64(int(*v.Value))) {
+		return 0, false
 	}
-	n := float64(len(crew))
-	said := l.said(l.terms[crew[0].from].start, l.terms[crew[len(crew)-1].at].end)
-	l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: said, Row: "people listed with their weights"})
-	l.put(card.Fact{Slot: "people.each", Value: num(sum / n), Unit: "kg", Said: said, Row: "mean of the weights listed"})
+	kg = *l.convert(v, bareIf(v, "lb")).value
+	return kg, kg >= 15 && kg <= 180
 }
 
 // roomFor tells that a number of people is what a boat may take, not who is
@@ -153,7 +202,7 @@ func (l *line) roomFor(i, to int) bool {
 		return true
 	}
 	switch l.text(to + 1) {
-	case "max", "maximum", "capacity", "limit", "or", "plate":
+	case "max", "maximum", "capacity", "limit", "or", "plate", "rating", "rated":
 		return true
 	}
 	switch l.text(i - 1) {
@@ -204,6 +253,9 @@ func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
 	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
+	case t.text == "were" && (l.text(i+1) == "usually" || l.text(i+1) == "normally" || l.text(i+1) == "mostly") && l.smallNumber(i+2) > 0 && l.endsAt(i+2):
+		v := l.smallNumber(i + 2)
+		return v, i + 2, v, v, true
 	case (t.text == "were" || t.text == "we" || t.text == "theres") && l.smallNumber(i+1) > 0 && (i == 0 || l.terms[i-1].mark != 0) && (l.endsAt(i+1) || l.text(i+2) == "at" || l.text(i+2) == "of"):
 		v := l.smallNumber(i + 1)
 		return v, i + 1, v, v, true
@@ -510,7 +562,7 @@ func (l *line) smallNumber(i int) float64 {
 // theirs: "two guys 380" are 190 lb each, "3 of us at 210" are 210 each.
 func (l *line) shareWeight() {
 	f, ok := l.fact("people.each")
-	if !ok || f.Row != "people at a weight" && f.Row != "people together" && f.Row != "so much, all of us" && f.Row != "people weigh together" || f.Value == nil {
+	if !ok || f.Row != "people at a weight" && f.Row != "people together" && f.Row != "pounds of people" && f.Row != "so much, all of us" && f.Row != "people weigh together" || f.Value == nil {
 		return
 	}
 	count, known := l.fact("people.count")
@@ -520,7 +572,7 @@ func (l *line) shareWeight() {
 	const least, most = 45.0, 145.0 // kg: the lightest and heaviest grown person taken as such
 	share := *f.Value / *count.Value
 	at := strings.Contains(l.betweenText(count.Said, f.Said), " at ")
-	if f.Row == "people together" || f.Row == "so much, all of us" || f.Row == "people weigh together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
+	if f.Row == "people together" || f.Row == "pounds of people" || f.Row == "so much, all of us" || f.Row == "people weigh together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
 		scaleFact(f, 1 / *count.Value)
 		f.Row = "weight of a group, shared"
 	}

@@ -138,6 +138,9 @@ func (l *line) wordFact(i int, row *wordRow) {
 	if l.asked(i) || row.when != nil && !row.when(l, i) {
 		return
 	}
+	if s := l.sentence(i); row.slot == "water.kind" && (l.text(s) == "does" || l.text(s) == "would" || l.text(s) == "will") && l.saysText("matter") {
+		return // "does it matter if its salt"
+	}
 	if strings.HasPrefix(row.slot, "mount.") && strings.HasPrefix(l.over, "mount.") && !l.setSlots["boat.length"] {
 		return // what is to be mounted, and where, is the question
 	}

@@ -128,6 +128,7 @@ var conditionSayings = []string{
 	"closer",
 	"more like",
 	"all year",
+	"matter",
 	"why",
 	"how long",
 	"can i use",

@@ -51,6 +51,9 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 	if l.over != "" {
 		addChoice(l.over, add)
 	}
+	if l.setSlots["mount.height"] && l.setSlots["motor.shaft"] && has(topicNames(w.Topics), string(Fault)) {
+		add(Shaft) // "my 42 pops out in waves, deck 25"
+	}
 	if len(w.Topics) > 1 && !l.saysText("difference") && !l.saysText("explain") && !l.saysText("why") {
 		w.Topics = withoutTopic(w.Topics, Concept)
 	}
@@ -117,7 +120,7 @@ func addChoice(over string, add func(Topic)) {
 		add(Wire)
 	case "breaker":
 		add(Breaker)
-	case "battery.capacity", "battery.group":
+	case "battery.capacity", "battery.group", "battery.count":
 		add(Bank)
 	case "charger.current":
 		add(Charger)
@@ -158,6 +161,7 @@ var topicRows = []topicRow{
 	{name: "wire judged", topic: Wire, when: func(l *line) bool { return l.setSlots["wire.gauge"] && l.questionish() }},
 	{name: "breaker asked", topic: Breaker, any: of("breaker"), when: notTrips},
 	{name: "charger asked", topic: Charger, any: of("charger"), when: func(l *line) bool { return !l.faulty() }},
+	{name: "charging amps asked", topic: Charger, texts: []string{"what amps", "how many amps", "what charger"}, when: func(l *line) bool { return l.setSlots["charge.hours"] }},
 	{name: "hours to charge in", topic: Charger, any: of("charge", "between trips"), when: func(l *line) bool { return l.setSlots["charge.hours"] && !l.setSlots["boat.length"] }},
 	{name: "how far the breaker", topic: Breaker, texts: []string{"how far from", "how close to", "how far away", "how near"}, when: func(l *line) bool { return l.anyOf("breaker") || l.askedLast(Breaker) }},
 	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: askingWords},
@@ -165,13 +169,17 @@ var topicRows = []topicRow{
 	{name: "draw asked", topic: Runtime, texts: []string{"how many amps", "amp draw", "amps at", "amps does", "what does it draw", "whats it draw", "what will it draw", "what does that draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") }},
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
-	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "size me a battery", "battery for", "batteries for", "battery do i need", "how much battery", "what capacity", "how many watt hours", "in watt hours", "how many wh", "what do i have in", "how much energy", "how many amp"}},
+	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "size me a battery", "smallest battery", "lightest battery", "cheapest battery", "biggest battery", "battery for", "batteries for", "battery do i need", "how much battery", "what capacity", "how many watt hours", "in watt hours", "how many wh", "what do i have in", "how much energy", "how many amp"}},
 	{name: "bank's capacity asked", topic: Bank, any: of("bank", "lithium", "agm", "flooded", "gel"), when: func(l *line) bool { return l.saysText("capacity") || l.saysText("how big") }},
 	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "topspeed", "speed at", "kind of speed", "how much speed"}},
+	{name: "speed alone", topic: Speed, any: of("speed", "top speed"), when: func(l *line) bool {
+		return l.asksMark && len(l.terms) <= 3 && len(l.r.Measures) == 0 && len(l.before.Facts) > 0
+	}},
+	{name: "most that it holds", topic: Hold, texts: []string{"most current", "most wind", "max wind", "max current", "strongest wind", "strongest current", "biggest wind"}},
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter"}, when: func(l *line) bool { return l.questionish() || !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "lighter by", "heavier by", "weight diff", "weight difference", "difference in weight", "how much lighter", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter"}, when: func(l *line) bool { return l.questionish() || !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(batteryKinds) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest", "all cost", "cost complete", "cost in all", "cost altogether", "cost all told", "total cost", "thing cost", "rig cost", "everything cost", "parts list", "list of parts", "shopping list"}, when: costAsked},
@@ -410,6 +418,10 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		add(Concept)
 	case len(l.facts) > 0 && !follow:
 		add(Fit)
+	case q && len(l.facts) == 0 && follow && len(l.terms) <= 5 && l.anyOf("fine", "enough") && len(l.r.Measures) == 0:
+		for _, a := range l.before.Asked {
+			add(Topic(a)) // "still ok?"
+		}
 	case q && len(l.facts) == 0 && follow && l.pointsBack():
 	case q && len(l.facts) == 0, len(l.facts) == 0 && !follow && len(l.topicWords()) > 0:
 		add(Concept)

@@ -10,7 +10,7 @@ import (
 
 // useCues tells how, how long and how fast the motor is used.
 var useCues = []cue{
-	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing", "drifting"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: not(countNext)},
+	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing", "drifting"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: trollsAt},
 	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
 	{name: "will it get to a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, alone: true, weight: 4, never: of("wind", "current", "tide", "hold", "river"), when: reaches},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
@@ -64,6 +64,11 @@ func countsMotors(l *line, m int) bool {
 		i++
 	}
 	return strings.HasSuffix(l.text(i), "s") && l.id(i) != words.None
+}
+
+// trollsAt leaves out "go with 6" and numbers that count something.
+func trollsAt(l *line, m int) bool {
+	return !countNext(l, m) && l.id(l.at[m]-1) != idWith
 }
 
 func countNext(l *line, m int) bool {
@@ -125,8 +130,13 @@ func chargerTalk(l *line, m int) bool {
 	if l.anyOf("charger") {
 		return !l.anyOf("throttle", "trolling", "full throttle", "all day")
 	}
+	if l.anyOf("half down") && l.any(batteryTalkWords) && !l.anyOf("throttle", "trolling", "full throttle", "all day", "motor", "trolling motor") && !l.hasKind(read.Percent) {
+		return true // "one agm, half dead, 7 hours, what amps"
+	}
 	return l.askedLast(Charger)
 }
+
+var batteryTalkWords = of("battery", "bank", "amp hour").with(chemistries)
 
 // hoursOfUse leaves out years, days and seconds.
 func hoursOfUse(l *line, m int) bool {

@@ -24,6 +24,7 @@ var waterCues = []cue{
 	{name: "water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 4, alone: true, weight: 8, never: of("wind"), when: waterSpeed},
 	{name: "tidal water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 3.2, before: of("brackish", "tide"), reachB: 1, weight: 7, never: of("wind", "gust")},
 
+	{name: "tidal water, a speed in knots", slot: "current.speed", kind: read.Speed, low: 0.1, high: 2.7, before: of("brackish", "river", "tide"), reachB: 3, weight: 4, never: of("wind", "gust"), when: inKnots},
 	{name: "hold in a stream", slot: "current.speed", kind: read.Speed, low: 0.2, high: 3.1, before: of("hold", "position hold"), reachB: 3, weight: 6, never: of("wind", "gust"), when: currentKnown},
 
 	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 3, weight: 9, when: waveSize},
@@ -55,6 +56,8 @@ func gustsEnd(l *line, m int) bool {
 	i := l.at[m] + 2
 	return i >= len(l.terms) || l.terms[i].measure < 0
 }
+
+func inKnots(l *line, m int) bool { return l.r.Measures[m].Spoken == "kn" && !l.any(windWords) }
 
 // currentKnown tells that a stream is talked of, or was.
 func currentKnown(l *line, m int) bool {
@@ -153,7 +156,7 @@ func freshWater(l *line, at int) bool {
 	if l.terms[at].text != "fresh" {
 		return next != idMotor && next != idTrollingMotor && notVersion(l, at)
 	}
-	return l.endsAt(at) || next == idLake || next == idRiver || l.id(at+1) == idAnd || l.id(at+1) == idWith || l.text(at+1) == "only"
+	return l.endsAt(at) || l.text(at+1) == "anyway" || l.text(at+1) == "tho" || l.text(at+1) == "though" || l.text(at+1) == "then" || next == idLake || next == idRiver || l.id(at+1) == idAnd || l.id(at+1) == idWith || l.text(at+1) == "only"
 }
 
 // A weatherRow is a wind in words, in metres a second: the Beaufort force that

@@ -70,7 +70,7 @@ func TestOutside(t *testing.T) {
 			t.Errorf("%q: not seen to be something else", text)
 		}
 	}
-	for _, text := range []string{"can i leave it out in the rain", "why that long?", "half knot of current", "do i need lights at night", "rinse it after salt?",
+	for _, text := range []string{"can i leave it out in the rain", "why so long then?", "half knot of current", "do i need lights at night", "rinse it after salt?",
 		"does it scare the fish", "how do i get weeds off the prop", "is it legal on my lake", "what about kids", "thanks"} {
 		if Bind(read.Read(text), card.Card{}).Wish.Out {
 			t.Errorf("%q: refused, though it may be the trade's", text)
@@ -80,13 +80,13 @@ func TestOutside(t *testing.T) {
 
 // TestWhy holds questions for the reason of the last answer.
 func TestWhy(t *testing.T) {
-	c := Bind(read.Read("bow is 24 in off the water, what shaft"), card.Card{}).Card
-	for _, text := range []string{"why that long?", "how come", "ok why", "but why so much"} {
+	c := Bind(read.Read("bow stands 23 in off the water, which shaft"), card.Card{}).Card
+	for _, text := range []string{"why so long then?", "how come", "ok why", "but why so much"} {
 		if out := Bind(read.Read(text), c); !out.Wish.Why || len(out.Changed) > 0 {
 			t.Errorf("%q: why %v, changed %v", text, out.Wish.Why, out.Changed)
 		}
 	}
-	if Bind(read.Read("why does mine suck air"), c).Wish.Why {
+	if Bind(read.Read("why does it gulp air at the ramp"), c).Wish.Why {
 		t.Error("a question about a fault was taken for one about the last answer")
 	}
 }

@@ -144,7 +144,7 @@ var corpus = []struct {
 
 	// Ranges.
 	{between(Speed, 10*mph, 15*mph), []string{"10-15 mph", "10 to 15 mph", "10–15 mph", "from 10 to 15 mph", "between 10 and 15 mph", "10 - 15 mph", "ten to fifteen mph", "10 mph to 15 mph", "10 to 15 mile an hour", "ten fifteen mph", "10-15mph", "10 or 15 mph", "10~15 mph", "anywhere from 10 to 15 mph", "10 to 15 miles an hour", "10mph-15mph"}},
-	{between(Mass, 2400*lb, 2600*lb), []string{"2,400 to 2,600 lb", "2400-2600 lbs", "between 2400 and 2600 pounds", "twenty four hundred to twenty six hundred pounds", "2.4k to 2.6k lb", "2,400# to 2,600#", "2400 lb - 2600 lb"}},
+	{between(Mass, 2300*lb, 2700*lb), []string{"2,300 to 2,700 lb", "2300-2700 lbs", "between 2300 and 2700 pounds", "twenty three hundred to twenty seven hundred pounds", "2.3k to 2.7k lb", "2,300# to 2,700#", "2300 lb - 2700 lb"}},
 	{between(Length, 26*inch, 28*inch), []string{"26-28 in", "26 to 28 inches", "26\"-28\"", "26\" to 28\"", "26-28\"", "from 26 in to 28 in", "26- to 28-inch"}},
 	{between(Length, 18*foot, 20*foot), []string{"18-20 ft", "18' to 20'", "18 to 20 foot", "between 18 and 20 feet"}},
 	{between(Duration, 4*hour, 6*hour), []string{"4-6 hours", "4 to 6 hrs", "four to six hours", "4 or 6 hours"}},

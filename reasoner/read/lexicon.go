@@ -119,7 +119,7 @@ func init() {
 			row.rule = row.as
 		}
 		for spelling := range strings.SplitSeq(row.spelled, "|") {
-			words := strings.Fields(spelling)
+			words := fields(spelling)
 			e := entryOf(words[0])
 			e.units = append(e.units, unitPhrase{words, row})
 		}
@@ -133,7 +133,7 @@ func init() {
 	for i := range hedges {
 		row := &hedges[i]
 		for phrase := range strings.SplitSeq(row.phrases, "|") {
-			words := strings.Fields(phrase)
+			words := fields(phrase)
 			if row.behind {
 				e := entryOf(words[0])
 				e.after = append(e.after, hedgePhrase{words, row})
@@ -163,6 +163,22 @@ func init() {
 		slices.SortStableFunc(e.after, func(x, y hedgePhrase) int { return len(y.words) - len(x.words) })
 	}
 }
+
+// fields is strings.Fields for phrases that are mostly one word; those share one
+// piece of memory.
+func fields(phrase string) []string {
+	if phrase == "" || strings.ContainsAny(phrase, " \t\n") {
+		return strings.Fields(phrase)
+	}
+	if len(wordRoom) == 0 {
+		wordRoom = make([]string, 128)
+	}
+	words := wordRoom[:1:1]
+	words[0], wordRoom = phrase, wordRoom[1:]
+	return words
+}
+
+var wordRoom []string
 
 func entryOf(word string) *entry {
 	e := lexicon[word]

@@ -6,6 +6,7 @@
 //	boats.go    boats that were kept, a file each
 //	scores.go   the trainees' records, a file each
 //	sheet.go    a file that the person named
+//	cache.go    what was costly to make and can be made again
 //
 // Limits: the step is one rename, which is whole on local disks; on a network
 // share it is as whole as the share makes it.
@@ -18,6 +19,10 @@ import (
 	"path/filepath"
 )
 
+// temporary stands between the name of a file and what tells its unfinished
+// editions apart.
+const temporary = ".new-"
+
 // Replace writes a file for the user's eyes alone (0600), in one step: a reader
 // sees the old content or the new, also when the program is killed half way.
 // The folder is made where it is missing.
@@ -29,7 +34,7 @@ func Replace(path string, data []byte) (err error) {
 	if info, err := os.Stat(path); err == nil && !info.Mode().IsRegular() {
 		return &fs.PathError{Op: "replace", Path: path, Err: errors.New("no regular file")}
 	}
-	f, err := os.CreateTemp(dir, filepath.Base(path)+".new-*") // made with 0600
+	f, err := os.CreateTemp(dir, filepath.Base(path)+temporary+"*") // made with 0600
 	if err != nil {
 		return err
 	}

@@ -59,7 +59,7 @@ func fitting() answer.Answer {
 
 func followUp() answer.Answer {
 	a := fitting()
-	a.Question = "what if I add a third guy"
+	a.Question = "and with my nephew along"
 	a.Headline = "Still the 24-volt 70 lb motor; the third person takes most of its reserve."
 	a.Changed = []answer.Change{
 		{ID: "people.count", Text: "people aboard 2 -> 3"},
