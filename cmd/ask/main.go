@@ -41,7 +41,7 @@ import (
 
 // patience is the growth of the heap, in percent, before garbage is collected:
 // one question is over at some megabytes, and a batch collects four times less
-// often at the price of about 20 MB.
+// often at the price of some tens of megabytes.
 const patience = 400
 
 func main() {

@@ -66,7 +66,7 @@ func caseSize(l *line, m int) bool {
 	if next >= 0 && (chemistries[next] || next == idBattery || next == idSeries) {
 		return true
 	}
-	if l.saidPlural(m) {
+	if l.saidPlural(m) || l.text(i+1) == "size" {
 		return true
 	}
 	// "a 27 and a 31 in parallel"

@@ -32,6 +32,7 @@ var weightCues = []cue{
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
 	{name: "a light hull, so long and so heavy", slot: "load.dry", kind: read.Mass, low: 10, high: 60, alone: true, weight: 3, when: lightHull},
 	{name: "weight with people, then the number", slot: "load.total", kind: read.Mass, bare: "lb", low: 90, high: 15000, before: of("weighs"), reachB: 4, weight: 7, when: weighedWithCrew},
+	{name: "thrust for so much", slot: "load.total", kind: read.Mass, bare: "lb", low: 180, high: 4500, alone: true, weight: 3, when: thrustFor},
 	{name: "about so much, with a boat", slot: "load.total", kind: read.Mass, bare: "lb", low: 90, high: 4500, alone: true, weight: 2, when: aboutBare},
 	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 64, high: 12000, alone: true, weight: 2, when: boatAlone},
 
@@ -195,6 +196,12 @@ func plateTalked(l *line, m int) bool {
 
 // plural tells that a number was said as several: "100s".
 func plural(l *line, m int) bool { return l.r.Measures[m].Kind == read.Number && l.saidPlural(m) }
+
+// thrustFor accepts "thrust for 3,000".
+func thrustFor(l *line, m int) bool {
+	i := l.at[m]
+	return l.text(i-1) == "for" && l.has.holds(idThrust) && l.r.Measures[m].Kind == read.Number && (l.endsAt(i) || l.id(i+1) == idWith || l.text(i+1) == "in" || l.id(i+1) == idAnd)
+}
 
 // lightHull accepts "my kayak is 12 ft and 80 lb".
 func lightHull(l *line, m int) bool {

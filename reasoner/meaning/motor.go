@@ -18,6 +18,7 @@ var motorCues = []cue{
 	{name: "motor of so many pounds", slot: "motor.thrust", kind: read.Mass, bare: "", low: 8, high: 180, before: of("motor", "trolling motor"), reachB: 2, weight: 4, when: thrustSize},
 	{name: "enough thrust?", slot: "motor.thrust", kind: read.Mass, low: 8, high: 180, after: of("enough", "fine"), reachA: 2, weight: 6, when: thrustSize},
 	{name: "so many pounds pull", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, after: of("pulls"), reachA: 0, weight: 7, when: thrustSize},
+	{name: "does 30 lb do it", slot: "motor.thrust", kind: read.Mass, low: 8, high: 60, alone: true, weight: 5, never: of("gear", "battery", "each", "loaded", "dry", "person", "anchor"), when: doesIt},
 	{name: "is 30 too much", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, after: of("enough", "fine"), reachA: 1, weight: 6, when: judgedRating},
 	{name: "a 55", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 180, alone: true, weight: 5, when: bareRating},
 	{name: "twin 55s", slot: "motor.thrust", kind: read.Mass, bare: ratingPounds, low: 8, high: 60, alone: true, weight: 7, when: twins},
@@ -146,7 +147,7 @@ func ratingOnBoat(l *line, m int) bool {
 		return false
 	}
 	i := l.at[m]
-	return l.anyOf("top speed", "speed", "hold", "thrust", "enough", "position hold", "anchor", "slow") || l.id(i-1) == idWith && l.text(i+1) == "on"
+	return l.anyOf("top speed", "speed", "hold", "thrust", "enough", "position hold", "anchor", "slow") || l.saysText("how fast") || (i == 0 || l.id(i-1) == idWith) && l.text(i+1) == "on"
 }
 
 // perBank accepts "10 amp per bank".
@@ -206,6 +207,18 @@ func (l *line) power() {
 		l.put(card.Fact{Slot: "engine.power", Value: num(w), Unit: "W", Said: l.said(me.Start, me.End), Row: "the main engine's power"})
 		return
 	}
+}
+
+// doesIt accepts "does 30 lb do anything", "will 45 lb move".
+func doesIt(l *line, m int) bool {
+	if !thrustSize(l, m) {
+		return false
+	}
+	switch l.text(l.at[m] - 1) {
+	case "does", "would", "will", "can", "could":
+		return l.endsAt(l.at[m]) || !l.terms[l.at[m]+1].filler
+	}
+	return false
 }
 
 // judgedRating accepts "is 30 too much" where a boat is described and nothing

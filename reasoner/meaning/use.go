@@ -159,6 +159,9 @@ func half(l *line, m int) bool {
 		return true
 	}
 	i := l.at[m]
+	if l.text(i-1) == "from" && l.anyOf("charge", "charger", "between trips") || l.text(i+1) == "of" && i+2 < len(l.terms) && l.terms[i+2].measure >= 0 {
+		return true // "to charge from 20 percent", "15% of 80"
+	}
 	return l.text(i+1) == "of" && (l.text(i+2) == "the" && l.text(i+3) == "time" || l.text(i+2) == "that" || l.text(i+2) == "it" || l.text(i+2) == "my" || l.id(i+2) == idLoaded || l.text(i+2) == "the" && l.id(i+3) != idThrottle) || l.text(i+1) == "gone" || l.text(i+1) == "used" || l.text(i+1) == "left" || l.text(i+1) == "dead" || l.text(i+1) == "empty" || l.text(i+1) == "remaining" || l.text(i+1) == "charged" || l.text(i+1) == "down" || l.text(i+1) == "off" || l.text(i+1) == "more" || l.text(i+1) == "less"
 }
 

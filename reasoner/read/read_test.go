@@ -205,7 +205,9 @@ func FuzzRead(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		start := time.Now()
 		r := Read(text)
-		if d := time.Since(start); d > time.Second {
+		// Far above any reading of so short a text, and above the pauses of a
+		// machine that is busy with the search itself.
+		if d := time.Since(start); d > 20*time.Second {
 			t.Fatalf("%d bytes took %v", len(text), d)
 		}
 		check(t, text, r)

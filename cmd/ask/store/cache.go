@@ -133,7 +133,7 @@ func (c Cache) sweep(made string) {
 	if err != nil {
 		return
 	}
-	now := info.ModTime()
+	added := info.ModTime()
 	listed, err := os.ReadDir(c.Dir)
 	if err != nil {
 		return
@@ -145,7 +145,7 @@ func (c Cache) sweep(made string) {
 			continue
 		}
 		switch whole, unfinished := ofCache(e.Name()); {
-		case unfinished && now.Sub(info.ModTime()) > staleAfter:
+		case unfinished && added.Sub(info.ModTime()) > staleAfter:
 			_ = os.Remove(filepath.Join(c.Dir, e.Name())) // tried again with the next entry
 		case whole && e.Name() != made:
 			entries = append(entries, info)
