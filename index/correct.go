@@ -2,6 +2,8 @@ package index
 
 import (
 	"github.com/blevesearch/vellum"
+
+	"heronlake.example/ask/kb/words"
 )
 
 // correct finds the word of the notes that an unknown one was meant for: same
@@ -23,7 +25,7 @@ func (s *search) correct(said string) (string, bool) {
 			if l := len(word) - len(said); l > slips || -l > slips {
 				return
 			}
-			n := slipsBetween(said, word, slips)
+			n := words.Slips(said, word, slips)
 			if n > slips || n > bestSlips || len(said) == 4 && !swapped(said, word) {
 				return
 			}
@@ -55,40 +57,6 @@ func swapped(a, b string) bool {
 		i++
 	}
 	return i+1 < len(a) && a[i] == b[i+1] && a[i+1] == b[i] && a[i+2:] == b[i+2:]
-}
-
-// slipsBetween is the Damerau-Levenshtein distance in its restricted form
-// (optimal string alignment), or more than limit where it is more.
-func slipsBetween(a, b string, limit int) int {
-	var rows [3][64]int
-	if len(a) >= 64 || len(b) >= 64 {
-		return limit + 1
-	}
-	before, above, row := &rows[0], &rows[1], &rows[2]
-	for j := 0; j <= len(b); j++ {
-		above[j] = j
-	}
-	for i := 1; i <= len(a); i++ {
-		row[0] = i
-		least := i
-		for j := 1; j <= len(b); j++ {
-			cost := 1
-			if a[i-1] == b[j-1] {
-				cost = 0
-			}
-			d := min(above[j]+1, row[j-1]+1, above[j-1]+cost)
-			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
-				d = min(d, before[j-2]+1)
-			}
-			row[j] = d
-			least = min(least, d)
-		}
-		if least > limit {
-			return limit + 1
-		}
-		before, above, row = above, row, before
-	}
-	return above[len(b)]
 }
 
 // spellings visits the words of the segment that begin with a letter, in

@@ -10,6 +10,7 @@
 //	question.go  a question as groups of terms that mean one thing
 //	correct.go   misspelt words
 //	score.go     the ranking
+//	weights.go   the numbers of the ranking, as judged on the notes
 //
 // Of bleve it uses the text analysis and the segment format with its
 // dictionaries and postings (zap), read in place: from the program's own memory

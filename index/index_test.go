@@ -284,7 +284,7 @@ func TestConcurrent(t *testing.T) {
 
 func TestStems(t *testing.T) {
 	for _, c := range []struct{ text, want string }{
-		{"How do I replace the owner's batteries?", "replac owner batteri"},
+		{"the neighbor's batteries charging", "neighbor batteri charg"},
 		{"a 12V motor, 50 A and 24-volt", "12 volt motor 50 amp 24 volt"},
 		{"won't steer; don't know", "steer"},
 		{"na\u00efve propeller", "naiv propel"},
@@ -312,27 +312,6 @@ func TestConcepts(t *testing.T) {
 		}
 		if strings.Join(got, " ") != c.want {
 			t.Errorf("%q: %q, want %q", c.text, got, c.want)
-		}
-	}
-}
-
-func TestSlipsBetween(t *testing.T) {
-	for _, c := range []struct {
-		a, b string
-		want int
-	}{
-		{"battery", "battery", 0},
-		{"battary", "battery", 1},
-		{"batery", "battery", 1},
-		{"batttery", "battery", 1},
-		{"btatery", "battery", 1},
-		{"batteyr", "battery", 1},
-		{"propellor", "propeller", 1},
-		{"shaft", "boat", 3},
-		{"", "ab", 2},
-	} {
-		if got := slipsBetween(c.a, c.b, 2); got != c.want {
-			t.Errorf("%s, %s: %d, want %d", c.a, c.b, got, c.want)
 		}
 	}
 }

@@ -9,6 +9,7 @@
 //	memory.go    a boat's facts taken out to be kept, and put back
 //	cite.go      passages, numbered in the order in which they are cited
 //	steer.go     the colon words
+//	facts.go     facts taken in without talk, for a drill's scenario
 //	answer/      the Answer, the public contract
 //	read/        text to tokens and measures
 //	card/        the facts of one conversation

@@ -65,7 +65,7 @@ func (v Verdict) String() string {
 }
 
 // Tightness is how far below the need a shaft may be and still be called tight:
-// the need holds its allowances, which are known to an inch at best (common
+// the need includes cover and waves, which are known to an inch at best (common
 // practice, no published source).
 var Tightness = unit.Inches(1)
 

@@ -55,7 +55,7 @@ var (
 )
 
 const (
-	peukertSource = "Peukert's law with the hour rate, capped at the rated charge below the rated current"
+	peukertSource = "Peukert's law by hour rate; under the rated current no more than the rated charge"
 	bciSource     = "BCI group sizes, usual 20-hour capacities, public reprint"
 	ieeeSource    = "IEEE 485 Table 1, published polynomial, for lead; for lithium from memory"
 	reserveSource = "Peukert's law at the 25 A of the BCI reserve test"
@@ -363,7 +363,7 @@ var bankFigureRows = []Row{
 		When:    func(v View) bool { return chemistry(v) == bank.Lithium },
 		Formula: "1.25 x {motor.current}",
 		Compute: func(v View) (float64, error) {
-			v.Warn("each lithium battery must pass this current all the time, and its maker must allow it in series; its own cut-off leaves no thrust and gives no warning")
+			v.Warn("each lithium battery must carry this current without a break and be meant for series; when it switches itself off, the thrust is gone at once")
 			return bank.ProtectionCurrent(v.Current(MotorCurrent)).Amperes(), nil
 		}},
 }

@@ -127,7 +127,7 @@ var shaftRows = []Row{
 			}
 			for _, s := range l {
 				if shaft.Judge(unit.Length(s), unit.Length(need)) == shaft.Tight {
-					v.Warn("a shaft of " + unit.Show(s, unit.DeckLength, unit.US) + " (" + unit.Show(s, unit.DeckLength, unit.Metric) + ") falls short by less than an inch: tight, not wrong, since the need already holds its allowances")
+					v.Warn("a shaft of " + unit.Show(s, unit.DeckLength, unit.US) + " (" + unit.Show(s, unit.DeckLength, unit.Metric) + ") falls short by less than an inch: tight, not wrong, since the need has waves and cover in it")
 				}
 			}
 			return x, nil

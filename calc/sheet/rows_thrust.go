@@ -141,9 +141,9 @@ var thrustRows = []Row{
 	{
 		Name: "what decides the thrust", Gives: ThrustGoverns,
 		Needs: []ID{ThrustNeed}, May: []ID{ThrustBalance, ThrustRule, ThrustRuleRaised},
-		Source: "the larger of the two routes", Basis: Model,
+		Source: "weight and forces reckoned apart, and whichever asks for more", Basis: Model,
 		Assume: func(v View) (Guess, bool) {
-			g := Guess{Word: "weight", Constant: true, Why: "the larger of the two routes"}
+			g := Guess{Word: "weight", Constant: true, Why: "weight and forces reckoned apart, and whichever asks for more"}
 			if v.Of(ThrustBalance) > max(v.Of(ThrustRule), v.Of(ThrustRuleRaised)) {
 				g.Word = "forces"
 			}
@@ -273,7 +273,7 @@ func need(name string, weight ID, called string) Row {
 	return Row{Name: name, Gives: ThrustNeed,
 		Needs: []ID{weight}, May: []ID{ThrustBalance, CurrentSpeed, ThrustTroll}, Said: []ID{WindSpeed},
 		Formula: fmt.Sprintf("the larger of {%s} and {thrust.balance}", weight),
-		Source:  "the larger of the two routes", Basis: Practice,
+		Source:  "weight and forces reckoned apart, and whichever asks for more", Basis: Practice,
 		Compute: func(v View) (float64, error) {
 			w, f := v.Of(weight), v.Of(ThrustBalance)
 			for _, water := range []ID{CurrentSpeed, WindSpeed} {

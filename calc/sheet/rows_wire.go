@@ -51,7 +51,7 @@ var wireRows = joinRows(wireInputRows, breakerRows, wireFigureRows)
 var wireInputRows = []Row{
 	{Name: "drop allowed unless said", Gives: WireDropTarget, Source: bankMemory, Basis: Practice,
 		Assume: func(View) (Guess, bool) {
-			return Guess{Value: band.Exactly(typical.DropTarget), Why: "5 % at full throttle unless you say; 3 % where it is cheap, 10 % the limit"}, true
+			return Guess{Value: band.Exactly(typical.DropTarget), Why: "5 % at full throttle unless you say: less asks for thicker wire, and past 10 % the motor is starved"}, true
 		}},
 	{Name: "insulation unless said", Gives: WireInsulation, Source: bankMemory, Basis: Practice,
 		Assume: func(View) (Guess, bool) {

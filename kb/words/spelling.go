@@ -44,7 +44,7 @@ func Correct(w string) (string, bool) {
 		if t[0] != w[0] {
 			continue
 		}
-		d := distance(w, t, allowed)
+		d := Slips(w, t, allowed)
 		switch {
 		case d == 0:
 			return "", false
@@ -60,13 +60,18 @@ func Correct(w string) (string, bool) {
 	return found, true
 }
 
-// distance counts the slips between two words: letters put in, left out,
-// changed, or two neighbours swapped. It gives limit+1 when there are more.
-func distance(a, b string, limit int) int {
-	if len(a)-len(b) > limit || len(b)-len(a) > limit {
+// longestWord bounds the words that are compared, in bytes.
+const longestWord = 64
+
+// Slips counts what sets two words apart: letters put in, left out, changed, or
+// two neighbours swapped (the Damerau-Levenshtein distance in its restricted
+// form, optimal string alignment). It gives limit+1 when there are more, or when
+// a word is longer than any of the trade.
+func Slips(a, b string, limit int) int {
+	if len(a)-len(b) > limit || len(b)-len(a) > limit || len(a) >= longestWord || len(b) >= longestWord {
 		return limit + 1
 	}
-	var rows [3][24]int
+	var rows [3][longestWord]int
 	before, last, row := &rows[0], &rows[1], &rows[2]
 	for j := 0; j <= len(b); j++ {
 		last[j] = j

@@ -72,3 +72,24 @@ func FuzzExpand(f *testing.F) {
 		}
 	})
 }
+
+func TestSlips(t *testing.T) {
+	for _, c := range []struct {
+		a, b string
+		want int
+	}{
+		{"battery", "battery", 0},
+		{"battary", "battery", 1},
+		{"batery", "battery", 1},
+		{"batttery", "battery", 1},
+		{"btatery", "battery", 1},
+		{"batteyr", "battery", 1},
+		{"propellor", "propeller", 1},
+		{"shaft", "boat", 3},
+		{"", "ab", 2},
+	} {
+		if got := Slips(c.a, c.b, 2); got != c.want {
+			t.Errorf("%s, %s: %d, want %d", c.a, c.b, got, c.want)
+		}
+	}
+}

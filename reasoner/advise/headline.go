@@ -221,7 +221,7 @@ var headFuncs = map[string]func(in In) string{
 }
 
 // shaftLength names, beside the length to take, the one that falls short by a
-// fraction: the need already holds its allowances.
+// fraction: waves and cover are in the need already.
 func shaftLength(in In) string {
 	if !in.knows([]sheet.ID{sheet.ShaftClass, sheet.ShaftNeed}) {
 		return ""

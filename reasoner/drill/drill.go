@@ -4,7 +4,7 @@
 //	drill.go     a drill as a conversation: open, ask, pick, mark, next
 //	topics.go    what is drilled, as rows
 //	scenario.go  one customer: a value
-//	generate.go  the seeded generator
+//	generate.go  the seeded generator; chance.go is its source of numbers
 //	waters.go    waters and boats that it draws from
 //	voice.go     how customers talk
 //	wishes.go    what customers want and cannot have

@@ -107,7 +107,7 @@ var markRows = []struct {
 			{"54 inches", "shaft acceptable"}, // one longer works, and is in the way
 			{"72 inch shaft", "shaft over"},
 			{`48" shaft i think`, "shaft right"},
-			{"45 inch shaft", "shaft acceptable"}, // an inch short of a need that holds its allowances
+			{"45 inch shaft", "shaft acceptable"}, // an inch short of a need with waves and cover in it
 			{"122 cm shaft", "shaft right"},       // 48 in
 		}},
 	{"a jon's transom 15 in up",

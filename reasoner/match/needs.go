@@ -18,8 +18,8 @@ type needRow struct {
 }
 
 // How far below a need still counts as tight: a fiftieth of the thrust, which is
-// within the rounding of a rating, and an inch and a half of shaft (the needs
-// hold their allowances; trade practice).
+// within the rounding of a rating, and an inch and a half of shaft (waves
+// and cover are in the needs already; trade practice).
 const thrustTight = 0.98
 
 var shaftTight, shaftLong = unit.Inches(1.5), unit.Inches(18)

@@ -19,6 +19,7 @@
 //	wiring.go    runs, gauges, drops, insulation
 //	use.go       speed, hours, throttle, duty profiles, fuel, money
 //	rig.go       words that are facts by themselves
+//	kept.go      facts brought back from a kept boat, checked
 //	wishes.go    functions wished for and refused; what a "no" covers
 //	choice.go    what is only compared, offered or quoted
 //	followup.go  changes, corrections and removals by a later turn

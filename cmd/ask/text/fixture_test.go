@@ -41,7 +41,7 @@ func fitting() answer.Answer {
 			{Slot: "battery.chemistry", Text: "flooded", Why: "the usual"},
 		},
 		Cautions: []answer.Caution{
-			{ID: "breaker", Text: "Breaker open and prop stopped before hands go near it", Cites: []int{4}},
+			{ID: "breaker", Text: "Open the breaker and let the prop stop before you reach for it", Cites: []int{4}},
 			{ID: "charging", Text: "Charge where air moves: these batteries give off hydrogen"},
 		},
 		Passages: []answer.Passage{

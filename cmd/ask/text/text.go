@@ -6,6 +6,7 @@
 //
 //	text.go     Render, and the parts of a page in their order
 //	parts.go    how each part is drawn
+//	news.go     what a follow-up shows: only what moved
 //	problem.go  what could not be done, with the words underlined
 //	steer.go    the answers to :boat and :why
 //	drill.go    a turn of a drill, and the marking
