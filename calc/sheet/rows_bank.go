@@ -341,10 +341,11 @@ var bankFigureRows = []Row{
 		When:    func(v View) bool { return noBattery(v) && !hoursSaid(v) },
 		Formula: "{battery.each} x {bank.strings} side by side, where a day asks for {bank.need}",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryEach) * v.Of(BankStrings), nil }},
-	{Name: "bank needed", Gives: BankCapacity, Needs: []ID{BankNeed}, May: []ID{BatteryCapacity}, Source: peukertSource, Basis: Model,
+	{Name: "bank needed", Gives: BankCapacity, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Source: peukertSource, Basis: Model,
 		When:    noBattery,
-		Formula: "{bank.need}",
-		Compute: func(v View) (float64, error) { return v.Of(BankNeed), nil }},
+		Formula: "{bank.need}, or the smallest battery of the kind",
+		// A short trip needs less than any battery that is sold for a motor.
+		Compute: func(v View) (float64, error) { return max(v.Of(BankNeed), sizesOf(v)[0]), nil }},
 	{Name: "bank energy", Gives: BankEnergy, Needs: []ID{BankCapacity, RatedVolts, BatteryCellVolts}, Source: "charge times mean voltage", Basis: Model,
 		Formula: "{bank.capacity} x {motor.volts} x {battery.energy-volts} / 12 V",
 		Compute: func(v View) (float64, error) {

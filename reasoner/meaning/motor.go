@@ -37,6 +37,7 @@ var motorCues = []cue{
 	{name: "charger's amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, after: of("charger"), reachA: 2, before: of("charger"), reachB: 3, weight: 8, never: of("breaker", "pulls")},
 	{name: "amps per bank", slot: "charger.current", kind: read.Current, low: 1, high: 200, alone: true, weight: 9, when: perBank},
 	{name: "charging at amps", slot: "charger.current", kind: read.Current, low: 1, high: 200, before: of("charge", "between trips"), reachB: 3, after: of("charge", "between trips"), reachA: 1, weight: 7},
+	{name: "amps to charge with", slot: "charger.current", kind: read.Current, low: 1, high: 60, alone: true, weight: 6, never: of("pulls", "breaker", "motor"), when: chargesOnly},
 	{name: "amps of the charger asked about", slot: "charger.current", kind: read.Current, low: 1, high: 100, alone: true, weight: 6, never: of("pulls", "breaker", "motor"), when: chargerLast},
 	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.2, high: 300, alone: true, weight: 5},
 	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
@@ -370,3 +371,17 @@ var (
 	ofBreaker = of("breaker")
 	ofEach    = of("each")
 )
+
+// chargesOnly accepts the one current of a line that speaks of charging and of no
+// motor: "how long to fill it at 15 amps".
+func chargesOnly(l *line, m int) bool {
+	if !l.anyOf("charge") || l.anyOf("motor", "trolling motor", "throttle", "wire", "full throttle") {
+		return false
+	}
+	for i := range l.r.Measures {
+		if i != m && l.r.Measures[i].Kind == read.Current {
+			return false
+		}
+	}
+	return true
+}

@@ -107,7 +107,24 @@ func measuredSpeed(l *line, m int) bool {
 	return false
 }
 
-func far(l *line, m int) bool { return farUnit[l.r.Measures[m].Spoken] }
+// tripWords are talk of going somewhere: without one of them a mile is where a
+// ramp lies, not how far the motor must carry.
+var tripWords = map[string]bool{"trip": true, "trips": true, "run": true, "runs": true, "range": true, "way": true, "round": true, "go": true, "goes": true,
+	"going": true, "travel": true, "cover": true, "distance": true, "troll": true, "trolling": true, "back": true, "far": true, "out": true, "across": true,
+	"home": true, "cruise": true, "cruising": true, "ride": true, "motor": true, "drive": true, "reach": true, "make": true, "get": true}
+
+// far accepts a length in miles or kilometres where somebody means to go it.
+func far(l *line, m int) bool {
+	if !farUnit[l.r.Measures[m].Spoken] {
+		return false
+	}
+	for i := range l.terms {
+		if tripWords[l.text(i)] {
+			return true
+		}
+	}
+	return false
+}
 
 // reaches accepts "will a 30 get me 4 mph".
 func reaches(l *line, m int) bool {
