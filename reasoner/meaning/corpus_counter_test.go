@@ -312,7 +312,7 @@ var counterCorpus = []phrasing{
 	{"long shaft or short for weeds", "water.weeds true"},
 	{"one bow motor or two on the back of a tritoon", "boat.hull pontoon"},
 	{"3/0 for 36v 48a 28 ft run lol too much?", "wire.gauge -2 AWG; wire.run 28 ft; motor.voltage 36 V; motor.current 48 A"},
-	{"transom motor on a canoe, 11 in outta the water. 30 or 36?", "mount.height 11 in; mount.place transom; boat.hull canoe"},
+	{"transom motor on a canoe, 11 in off the water. 30 or 36?", "mount.height 11 in; mount.place transom; boat.hull canoe"},
 	{"batt label: RC 140, 27DC. i pull 18 amps, 4 hours doable?", "battery.reserve 140 min; battery.group 27; motor.current 18 A; use.hours 4 h"},
 	{"tiller or pedal if im always standing at the bow pitching docks", "people.posture standing; mount.place bow"},
 	{"14'4 canoe, me and two dogs, 36 lb motor fine?", "people.count 1; motor.thrust 36 lbf; boat.length 14.333 ft; boat.hull canoe"},

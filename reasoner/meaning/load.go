@@ -151,7 +151,7 @@ func withCrewAndGear(l *line, m int) bool {
 
 var aboard = of("me", "us", "person", "companion", "child", "both of us", "alone")
 
-// withMe tells "340 lb with me in it and gear": the gear is part of a total.
+// withMe tells "310 lb, that is me aboard and the gear": the gear is part of a total.
 func withMe(l *line, m int) bool { return l.id(l.at[m]+1) == idWith || l.id(l.at[m]+1) == idAnd }
 
 // boatWeighs accepts "weighs 1650" when the words before speak of no person,

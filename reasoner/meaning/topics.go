@@ -66,7 +66,7 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 }
 
 // motorFirst tells that a motor heads a list of what is wanted for a boat: "motor,
-// wire and charger for a 17 ft deep v, 1,650 lb".
+// wire and charger for my 18 ft bass boat".
 func (l *line) motorFirst() bool {
 	first := l.id(0)
 	if (first != idMotor && first != idTrollingMotor) || len(l.terms) < 3 || l.terms[1].mark == 0 && l.id(1) != idAnd {

@@ -90,7 +90,7 @@ func (l *line) faulty() bool {
 	return false
 }
 
-// mustHold accepts "want it to hold in 12 mph".
+// mustHold accepts "it should stay put in 14 mph".
 func (l *line) mustHold(i int) bool {
 	if (l.id(i-1) == idAnd || l.text(i-1) == "and") && wantOf[l.id(i-2)] != nil && !l.asked(i-2) && !l.negated[i] {
 		return true // "wants autopilot and hold"

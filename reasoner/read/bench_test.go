@@ -6,7 +6,7 @@ import (
 )
 
 // question is a line of about 200 characters with eight measures.
-const question = `18'6" alum deep v, about 2,150 lb loaded with three guys and gear, deck sits 19 1/2 inches off the water, wind 15-20 mph most days, two group 31 agms at 105 ah, 24v 80 lb motor, how long at half throttle?`
+const question = `18'6" alum deep v, about 2,150 lb loaded with three guys and gear, deck sits 19 1/2 inches off the water, wind 15-20 mph most days, two group 31 agms of 110 ah, a 24v motor of 70 lb, how long at half throttle?`
 
 func BenchmarkQuestion(b *testing.B) {
 	b.SetBytes(int64(len(question)))

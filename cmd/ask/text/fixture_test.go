@@ -75,7 +75,7 @@ func followUp() answer.Answer {
 
 func shaftQuestion() answer.Answer {
 	return answer.Answer{
-		Question: "bow deck to water 24 in, is 42 too short?",
+		Question: "the bow stands 24 in up, will a 42 reach?",
 		Headline: "Yes: 42 in is too short here; take 48 in.",
 		Figures: []answer.Figure{
 			{ID: "shaft.need", Label: "Shaft needed", Display: "46 in", Band: "43 to 52 in", How: "24 in + 12 in + 10 in", Cites: []int{1}, Asked: true},
