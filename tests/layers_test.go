@@ -43,6 +43,7 @@ var layers = []struct {
 	{"cmd/ask/sheet", []string{"reasoner/answer", "calc/unit", "cmd/ask/text"}},
 	{"cmd/ask/store", []string{"reasoner/card", "github.com/rogpeppe/go-internal/lockedfile", "go.yaml.in/yaml/v3", "golang.org/x/text"}},
 	{"tests", []string{}},
+	{"tests/seeded", []string{"pgregory.net/rapid"}}, // for tests alone
 }
 
 // outside are the packages of the standard library through which a program

@@ -9,6 +9,7 @@ import (
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/bank"
 	"heronlake.example/ask/calc/unit"
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 )
 

@@ -10,6 +10,7 @@ import (
 	"heronlake.example/ask/calc/bank"
 	"heronlake.example/ask/calc/charge"
 	"heronlake.example/ask/calc/unit"
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 )
 

@@ -9,6 +9,7 @@ import (
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/cost"
 	"heronlake.example/ask/calc/unit"
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 )
 

@@ -90,7 +90,7 @@ func Crossing(low, high unit.Speed, near Near, surplus func(unit.Speed) unit.For
 	return falsePosition(low, high, surplus)
 }
 
-const closeEnough = 1e-8 // of the bracket
+const closeEnough = 1e-10 // of the bracket
 
 // secant is the secant method from a speed near to the crossing; ok is false
 // where it leaves the bracket or does not settle.

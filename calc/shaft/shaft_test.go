@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"heronlake.example/ask/calc/unit"
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 )
 

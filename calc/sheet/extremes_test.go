@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 
 	"heronlake.example/ask/calc/typical"

@@ -9,6 +9,10 @@ import (
 	"heronlake.example/ask/calc/band"
 )
 
+// searched is how far two searches for one crossing may end from each other: ten
+// digits of the widest bracket there is, the winds up to a storm.
+const searched = 1e-10 * float64(highestWind)
+
 // agree compares every what-if of a question with a whole new solution.
 func agree(t interface{ Errorf(string, ...any) }, q Question) {
 	book := StandardBook()
@@ -19,7 +23,7 @@ func agree(t interface{ Errorf(string, ...any) }, q Question) {
 		want := book.Solve(again)
 		for _, id := range q.Want {
 			x, ok := got.Of(id)
-			if ok != want.Has(id) || ok && math.Abs(x-want.Value(id)) > 1e-7*math.Abs(x) {
+			if ok != want.Has(id) || ok && math.Abs(x-want.Value(id)) > 1e-7*math.Abs(x)+searched {
 				t.Errorf("%s at %g %s: %s is %g (%v), solving again gives %g (%v)",
 					g.ID, g.Value.Nominal, g.Word, id, x, ok, want.Value(id), want.Has(id))
 			}

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 )
 

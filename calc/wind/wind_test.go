@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 
 	"heronlake.example/ask/calc/unit"

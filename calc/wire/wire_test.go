@@ -13,6 +13,7 @@ import (
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/calc/wire"
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 )
 

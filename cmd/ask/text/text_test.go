@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	_ "heronlake.example/ask/tests/seeded"
 	"pgregory.net/rapid"
 
 	"heronlake.example/ask/reasoner/answer"
