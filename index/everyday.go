@@ -170,34 +170,35 @@ const everyday = `
 	quick-release removable
 	safe safely`
 
-// everydayLines holds the lines of everyday and, by word, which of them it is in.
-var everydayLines = sync.OnceValue(func() (t struct {
-	lines [][]string
-	of    map[string][]int
-}) {
-	t.of = map[string][]int{}
-	for line := range strings.Lines(everyday) {
-		words := strings.Fields(line)
-		for _, w := range words {
-			t.of[w] = append(t.of[w], len(t.lines))
-		}
-		t.lines = append(t.lines, words)
-	}
-	return t
-})
-
-// alike lists the stems of the words that ask for the same as a word.
+// alike lists the stems of the words that ask for the same as a word. The lines
+// are looked through where they stand: they are few.
 func alike(w word) []string {
 	var out []string
-	t := everydayLines()
-	for _, i := range t.of[w.text] {
-		for _, other := range t.lines[i] {
+	for from := 0; ; {
+		i := strings.Index(everyday[from:], w.text)
+		if i < 0 || w.text == "" {
+			return out
+		}
+		at := from + i
+		end := at + len(w.text)
+		if !blank(everyday, at-1) || !blank(everyday, end) {
+			from = at + 1
+			continue
+		}
+		line := everyday[strings.LastIndexByte(everyday[:at], '\n')+1:]
+		line, _, _ = strings.Cut(line, "\n")
+		for other := range strings.FieldsSeq(line) {
 			if s := stemOf(other); s != w.stem && !slices.Contains(out, s) {
 				out = append(out, s)
 			}
 		}
+		from = end
 	}
-	return out
+}
+
+// blank reports whether a text has white space at a byte, or ends there.
+func blank(text string, i int) bool {
+	return i < 0 || i >= len(text) || text[i] == ' ' || text[i] == '\n' || text[i] == '\t'
 }
 
 // everydayWords are words of everyday talk that tell little of what is asked, though

@@ -7,6 +7,8 @@
 //	prepared.go  the segment of the built-in notes that the program carries
 //	concept.go   the trade's words in a text
 //	everyday.go  words of everyday talk
+//	meant.go     what people say for the trade's words, and what they say idly
+//	elsewhere.go words of other matters
 //	question.go  a question as groups of terms that mean one thing
 //	correct.go   misspelt words
 //	score.go     the ranking
@@ -95,10 +97,12 @@ func (x *Index) Search(q kb.Query) kb.Result {
 	s := x.sit()
 	defer s.rise()
 	asked := s.read(q)
+	hits, sure := s.rank(asked, q.Limit)
 	return kb.Result{
-		Hits:      s.rank(asked, q.Limit),
+		Hits:      hits,
 		Corrected: asked.corrected,
 		Known:     asked.share(),
+		Sure:      sure,
 	}
 }
 

@@ -4,8 +4,10 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strings"
 
 	"heronlake.example/ask/kb"
+	"heronlake.example/ask/kb/words"
 )
 
 // question is what a search looks for: groups of terms, one for each thing that
@@ -16,7 +18,8 @@ type question struct {
 	context   []string // stems of what is known besides; they lift, they do not find
 	topics    []string
 	corrected []kb.Correction
-	trade     bool    // it names a thing of the trade that the notes know
+	trades    int     // the things of the trade that it names and the notes know
+	elsewhere int     // its words of other matters
 	asked     float64 // the weight of all that was said, as passages are held against it
 	words     float64 // the weight of all that was said, as the notes are
 	known     float64 // of that, what the notes know
@@ -46,27 +49,33 @@ type term struct {
 	held bool // by some passage
 }
 
-// read takes a question apart.
+// read takes a question apart. What is said twice counts once.
 func (s *search) read(q kb.Query) question {
 	var out question
-	said := analyse(clip(q.Text, maxQuestion))
-	for i := 0; i < len(said); {
-		if said[i].chatter {
-			i++
+	text := analyse(clip(q.Text, maxQuestion))
+	heard := map[string]bool{}
+	for i := 0; i < len(text); {
+		n, meanings := thing(text[i:])
+		said := text[i : i+n]
+		i += n
+		if elsewhereWords()[said[0].text] {
+			out.elsewhere++
+		}
+		name := strings.Join(stems(said), " ")
+		if idly(said) || heard[name] && name != "" {
 			continue
 		}
-		n := max(said[i].span, 1)
-		g, correction := s.group(said[i : i+n])
+		heard[name] = true
+		g, correction := s.group(said, meanings)
 		if correction.Said != "" {
 			out.corrected = append(out.corrected, correction)
 		}
 		if len(g.ways) > 0 {
 			s.weigh(&out, g)
 		}
-		i += n
 	}
 	slices.SortStableFunc(out.groups, func(a, b group) int { return cmp.Compare(b.rarest, a.rarest) })
-	out.pairs = pairs(said)
+	out.pairs = pairs(text)
 	for _, c := range q.Context {
 		out.context = append(out.context, stems(analyse(c))...)
 	}
@@ -76,33 +85,66 @@ func (s *search) read(q kb.Query) question {
 	return out
 }
 
-// group makes the group of one thing said: the words of a concept, or a single
-// word, corrected where no passage knows it.
-func (s *search) group(words []word) (group, kb.Correction) {
-	first, single := words[0], len(words) == 1
+// thing gives the number of words that the first thing of a text is said in, and
+// what else may be meant by them: a phrase in which something else is meant, the
+// words of a concept, what is said idly, or a single word.
+func thing(text []word) (n int, meanings [][]string) {
+	n, meanings = meantBy(text)
+	if named := max(text[0].span, 1); n < named {
+		n, meanings = named, nil
+	}
+	if idle := idleSpan(text); idle > n || idle == n && text[0].concept == "" {
+		n, meanings = idle, nil
+	}
+	return n, meanings
+}
+
+// idly reports whether words ask for nothing.
+func idly(said []word) bool {
+	return said[0].chatter || said[0].concept == "" && idleSpan(said) == len(said)
+}
+
+// group makes the group of one thing said: the words of a concept or a phrase, or
+// a single word, corrected where it is no word that anyone knows.
+func (s *search) group(text []word, meanings [][]string) (group, kb.Correction) {
+	first, single := text[0], len(text) == 1
+	if first.span != len(text) {
+		first.concept, first.trade = "", false // the phrase says more than the concept in it
+	}
 	g := group{weight: 1, telling: 1, trade: first.trade}
 	said := way{weight: 1}
-	for _, w := range words {
+	for _, w := range text {
 		if w.stem != "" {
 			said.terms = append(said.terms, s.term(w.stem))
 		}
 	}
+	known := len(said.terms) > 0 && said.terms[0].held
 	switch {
 	case first.concept != "" && first.trade:
 		g.ways = append(g.ways, way{[]term{s.term(first.concept)}, s.w.concept})
 	case first.concept != "":
 		g.ways = append(g.ways, way{[]term{s.term(first.concept)}, s.w.talk})
-	case len(said.terms) == 0:
+	case len(said.terms) == 0 && len(meanings) == 0:
 		return g, kb.Correction{}
-	case first.number():
+	case single && first.number():
 		g.weight, g.telling = s.w.number, 0
-	case !said.terms[0].held:
+	case single && !known && len(meanings) == 0 && !words.English(first.text):
 		if better, ok := s.correct(first.text); ok {
 			return s.corrected(better), kb.Correction{Said: first.text, Word: better}
 		}
 	}
 	if len(said.terms) > 0 && first.concept != motorConcept {
 		g.ways = append(g.ways, said)
+	}
+	for _, m := range meanings {
+		w := way{weight: s.w.meant}
+		if single && known {
+			w.weight = s.w.maybe
+		}
+		for _, stem := range m {
+			w.terms = append(w.terms, s.term(stem))
+		}
+		g.ways = append(g.ways, w)
 	}
 	if single {
 		for _, other := range alike(first) {
@@ -117,7 +159,7 @@ func (s *search) group(words []word) (group, kb.Correction) {
 
 // corrected is the group of the word that a misspelt one was taken for.
 func (s *search) corrected(better string) group {
-	g, _ := s.group(analyse(better))
+	g, _ := s.group(analyse(better), nil)
 	for i := range g.ways {
 		g.ways[i].weight *= s.w.corrected
 	}
@@ -139,7 +181,9 @@ func (s *search) weigh(q *question, g group) {
 		}
 	}
 	g.held = known > 0
-	q.trade = q.trade || g.trade && known > 0
+	if g.trade && known > 0 {
+		q.trades++
+	}
 	if g.telling > 0 {
 		weight := telling
 		if g.trade {

@@ -19,6 +19,10 @@ const (
 	thirdHolds   = 1.1
 )
 
+// Among fewer passages than these a word's rarity tells little, and what is
+// covered decides alone.
+const fewPassages = 50
+
 // found is a passage with its score.
 type found struct {
 	doc     int
@@ -29,31 +33,52 @@ type found struct {
 
 // rank scores the passages that hold a term of the question and returns the
 // best.
-func (s *search) rank(q question, limit int) []kb.Hit {
-	known, covered := s.w.known, s.w.covered
-	if !q.trade {
-		known, covered = s.w.knownPlain, s.w.coveredPlain
-	}
-	if q.share() < known {
-		return nil
-	}
+func (s *search) rank(q question, limit int) (hits []kb.Hit, sure float64) {
 	var best []found
 	for _, d := range s.desks {
 		// More than wanted, for some may give way to passages of other notes.
-		best = append(best, d.rank(q, s.Index, 3*limit, covered)...)
+		best = append(best, d.rank(q, s.Index, 3*limit)...)
 	}
 	slices.SortFunc(best, func(a, b found) int {
 		return cmp.Or(cmp.Compare(b.score, a.score), cmp.Compare(a.id, b.id))
 	})
-	var hits []kb.Hit
+	if len(best) == 0 || q.asked == 0 {
+		return nil, 0
+	}
+	if sure = s.evidence(q, best[0]) - s.least(); sure < 0 {
+		return nil, 0
+	}
 	held := map[string]int{} // passages of each note among the hits
 	for _, f := range best {
+		if f.score < s.w.beside*best[0].score {
+			break
+		}
 		note, _, _ := strings.Cut(f.id, "#")
 		if held[note]++; held[note] <= s.w.perNote && len(hits) < limit {
 			hits = append(hits, kb.Hit{Passage: f.id, Score: f.score, Covered: f.covered})
 		}
 	}
-	return hits
+	return hits, sure
+}
+
+// evidence weighs what speaks for the best passage: its score, in words that one
+// passage alone holds; how much of the question it covers, and how much of it the
+// notes know; and how many things of the trade the question names, against words
+// of other matters. Below the least that is asked, the question is about something
+// else, whose words have other meanings here.
+func (x *Index) evidence(q question, f found) float64 {
+	if x.count < fewPassages {
+		return f.covered
+	}
+	said := x.w.trades*float64(min(q.trades, 2)) - x.w.elsewhere*float64(min(q.elsewhere, 2))
+	return f.score/x.idf(0) + x.w.covered*f.covered + x.w.known*q.share() + said
+}
+
+func (x *Index) least() float64 {
+	if x.count < fewPassages {
+		return x.w.coveredFew
+	}
+	return x.w.floor
 }
 
 // scores is the room in which one segment is scored, by passage. It is all
@@ -84,8 +109,8 @@ func (sc *scores) clear() {
 	sc.seen, sc.term = sc.seen[:0], 0
 }
 
-// rank finds the best passages of one segment that cover enough of the question.
-func (d *desk) rank(q question, x *Index, limit int, enough float64) []found {
+// rank finds the best passages of one segment.
+func (d *desk) rank(q question, x *Index, limit int) []found {
 	defer d.clear()
 	var among []int // once the common words come: the passages found by the rarer ones
 	begun := false
@@ -110,19 +135,19 @@ func (d *desk) rank(q question, x *Index, limit int, enough float64) []found {
 	}
 	d.lift(q.context, x.w.liftContext)
 	d.lift(q.topics, x.w.liftTopic)
-	return d.best(q, limit, enough)
+	return d.best(q, limit)
 }
 
 // best picks the passages with the highest totals, of equal ones the first by
 // id; the passages of a segment stand in the order of their ids.
-func (d *desk) best(q question, limit int, enough float64) []found {
+func (d *desk) best(q question, limit int) []found {
 	var best []found
 	for _, doc := range d.seen {
 		f := found{doc: doc, score: d.total[doc], covered: 1}
 		if q.asked > 0 {
 			f.covered = d.covered[doc] / q.asked
 		}
-		if f.covered < enough || len(best) == limit && !f.before(best[limit-1]) {
+		if len(best) == limit && !f.before(best[limit-1]) {
 			continue
 		}
 		at, _ := slices.BinarySearchFunc(best, f, func(a, b found) int {

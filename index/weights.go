@@ -18,18 +18,24 @@ type weights struct {
 	concept   float64 // another word for the same thing of the trade
 	talk      float64 // another word for the same talk about it
 	alike     float64 // a word of everyday talk that asks for the same
+	meant     float64 // a figure of speech, or a word for one of the trade from elsewhere
+	maybe     float64 // the same, where the notes use the word as well
 	common    float64 // a word of everyday talk that tells little
 	corrected float64 // a misspelt word
 	number    float64 // a number: which passage is meant hardly hangs on it
 
 	liftContext, liftTopic float64 // the share that a word of the context, a topic adds
 
-	// The floor. A question is about the trade if its passages know so much of
-	// it, and a passage is worth citing if it covers so much; more is asked of
-	// a question that names nothing of the trade.
-	known, covered           float64
-	knownPlain, coveredPlain float64
-	trade                    float64 // what a word of the trade weighs in that, against one that no passage knows
+	// The floor, and what counts toward it beside the score: the whole question
+	// covered, a thing of the trade named, and, against it, a word of other matters.
+	floor, covered, known, trades, elsewhere float64
+	trade                                    float64 // what a word of the trade weighs among what is covered, against one that no passage knows
+
+	coveredFew float64 // what must be covered in an index of few passages
+
+	// beside is the part of the best passage's score that another must reach to be
+	// named after it: where one is clearly meant, the rest are off the subject.
+	beside float64
 
 	perNote int // most passages of one note among the hits
 }
@@ -37,9 +43,9 @@ type weights struct {
 var judged = weights{
 	k1: 1.2, b: 0.6,
 	textLength: 80, headLength: 80,
-	head: 2, pair: 1.5,
-	concept: 0.8, talk: 0.6, alike: 0.3, common: 0.7, corrected: 0.8, number: 0.3,
+	head: 2.5, pair: 1.5,
+	concept: 0.8, talk: 0.6, alike: 0.3, meant: 0.6, maybe: 0.45, common: 0.7, corrected: 0.8, number: 0.3,
 	liftContext: 0.12, liftTopic: 0.08,
-	known: 0.4, covered: 0.25, knownPlain: 0.6, coveredPlain: 0.3, trade: 0.6,
-	perNote: 2,
+	floor: 6.2, covered: 4, known: 2, trades: 2, elsewhere: 2.5, trade: 0.6,
+	coveredFew: 0.3, beside: 0.6, perNote: 2,
 }

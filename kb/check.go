@@ -12,11 +12,12 @@ import (
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/kb/words"
 )
 
 // A passage answers one thing, in this many words when it is shown.
 const (
-	shortestPassage = 25
+	shortestPassage = 40
 	longestPassage  = 120
 )
 
@@ -43,9 +44,16 @@ func Check(lib *Library, ask func(question string) (map[string]Figure, error)) [
 	}
 	var c checker
 	for _, n := range lib.All() {
-		_, faults := parse(n.File, n.source, n.Shop)
+		asWritten, faults := parse(n.File, n.source, n.Shop)
 		c.faults = append(c.faults, faults...)
 		c.note(n, known)
+		for _, line := range asWritten.html {
+			c.add(n, line, "HTML is left out; write it as Markdown")
+		}
+		if n.Shop {
+			c.front(n)
+			c.cut(n)
+		}
 		for _, p := range n.Passages {
 			c.passage(n, p)
 		}
@@ -99,6 +107,48 @@ func (c *checker) note(n Note, known map[string]bool) {
 	}
 }
 
+// cut reports what was made of a shop's note so that it can be quoted: a passage
+// that was cut because it is too long, and a heading that came before.
+func (c *checker) cut(n Note) {
+	whole, _ := parse(n.File, n.source, false)
+	seen := map[string]bool{}
+	for _, p := range whole.Passages {
+		text, err := Render(p, unit.US)
+		if err != nil {
+			text = p.Text
+		}
+		if long := len(strings.Fields(text)); long > longestPassage {
+			c.add(n, p.Line, "passage of %d words is too long, and is cut where a sentence ends; %d are enough for one thing", long, longestPassage)
+		}
+		if seen[p.ID] {
+			c.add(n, p.Line, "duplicate id %q; give the passage another heading", p.ID)
+		}
+		seen[p.ID] = true
+	}
+}
+
+// front reports keys of the front matter that look like slips of those that mean
+// something. Others may be another program's.
+func (c *checker) front(n Note) {
+	head, _, _ := cutFront(n.source)
+	line := 1
+	for l := range strings.Lines(string(head)) {
+		line++
+		key, _, ok := strings.Cut(l, ":")
+		if !ok || slices.Contains(frontKeys, key) {
+			continue
+		}
+		for _, known := range frontKeys {
+			if len(known) > 3 && words.Slips(key, known, 2) <= 2 {
+				c.add(n, line, "front matter: %q is not known; write %q", key, known)
+			}
+		}
+	}
+}
+
+// frontKeys are the fields of front.
+var frontKeys = []string{"id", "title", "topics", "sources", "reviewed", "see"}
+
 // figureWritten finds a number with a unit.
 var figureWritten = sync.OnceValue(func() *regexp.Regexp {
 	return regexp.MustCompile(`\d[\d,.]*\s?(?:%|(?:lb|kg|ft|in|m|cm|mm|mph|km/h|knots?|hours?|h|min|minutes?|A|V|Ah|Wh|W|amps?|volts?|ohms?|F|C|gal|gallons?|L|kPa|psi|N|AWG|gauge|pounds?|inch|inches|feet|foot|miles?)\b)`)
@@ -132,11 +182,11 @@ func (c *checker) passage(n Note, p Passage) {
 	if sound {
 		text, _ = Render(p, unit.US)
 	}
-	switch words := len(strings.Fields(text)); {
-	case words > longestPassage:
-		c.add(n, p.Line, "passage of %d words is too long; %d are enough for one thing", words, longestPassage)
-	case words < shortestPassage && !n.Shop:
-		c.add(n, p.Line, "passage of %d words is too short to stand alone", words)
+	switch long := len(strings.Fields(text)); {
+	case long > longestPassage:
+		c.add(n, p.Line, "passage of %d words is too long; %d are enough for one thing", long, longestPassage)
+	case long < shortestPassage && !n.Shop:
+		c.add(n, p.Line, "passage of %d words is too short to stand alone", long)
 	}
 	if p.Source != "" {
 		return

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"strings"
 	"testing"
+	"testing/fstest"
 )
 
 // TestBuiltinNotes lints the handbook. Its worked examples run in the program's
@@ -70,6 +71,8 @@ func TestCheck(t *testing.T) {
 		{"too long", "without a handrail", "without" + strings.Repeat(" a handrail and", 40), "n.md:11: passage of 163 words is too long"},
 		{"two headings alike", "Source: common", "Source: x.\n\n## Two lines\n" + strings.Repeat("word ", 30) + "\n\nSource: common", `n.md:25: duplicate id "n#two-lines"`},
 		{"text before the first heading", "## Two lines\n", "", "n.md:12: text before the first heading"},
+		{"a tag", "hold it", "<b>hold</b> it", "n.md:13: HTML is left out"},
+		{"a block of HTML", "## Two lines\n", "## Two lines\n\n<div>\nGone.\n</div>\n", "n.md:13: HTML is left out"},
 		{"an example that no longer holds", "17 foot boat", "19 foot boat", "n.md:19: worked example no longer holds: boat.length is 19 ft, not 17 ft"},
 		{"an example with a figure the answer lacks", "boat.hull: vee", "boat.beam: 5 ft", "n.md:20: worked example no longer holds: the answer has no boat.beam"},
 		{"an example with another word", "boat.hull: vee", "boat.hull: jon", "n.md:20: worked example no longer holds: boat.hull is vee, not jon"},
@@ -82,6 +85,31 @@ func TestCheck(t *testing.T) {
 		}
 		n, _ := Parse("n.md", []byte(text))
 		faults := Check(NewLibrary(n), answer)
+		switch {
+		case c.want == "" && len(faults) > 0:
+			t.Errorf("%s: %v", c.name, faults)
+		case c.want != "" && !contains(faults, c.want):
+			t.Errorf("%s: %v, want %s", c.name, faults, c.want)
+		}
+	}
+}
+
+// TestCheckShop lints notes of a shop's folder, which are quoted all the same.
+func TestCheckShop(t *testing.T) {
+	for _, c := range []struct{ name, old, with, want string }{
+		{"nothing", "", "", ""},
+		{"another program's key", "topics:", "tags: [dock]\ntopics:", ""},
+		{"a misspelt key", "topics:", "tropics:", `n.md:4: front matter: "tropics" is not known; write "topics"`},
+		{"too long", "without a handrail", strings.Repeat("without a handrail. ", 45) + "Then", "n.md:11: passage of 178 words is too long, and is cut"},
+		{"two headings alike", "Source: common", "Source: x.\n\n## Two lines\n" + strings.Repeat("word ", 30) + "\n\nSource: common", `n.md:25: duplicate id "n#two-lines"`},
+		{"a tag", "hold it", "<b>hold</b> it", "n.md:13: HTML is left out"},
+	} {
+		text := strings.Replace(soundNote, c.old, c.with, 1)
+		if c.old != "" && text == soundNote {
+			t.Fatalf("%s: the row changes nothing", c.name)
+		}
+		lib, faults := Load(fstest.MapFS{"n.md": {Data: []byte(text)}})
+		faults = append(faults, Check(lib, nil)...)
 		switch {
 		case c.want == "" && len(faults) > 0:
 			t.Errorf("%s: %v", c.name, faults)

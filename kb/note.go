@@ -6,6 +6,7 @@
 //	builtin.go   the notes that the program carries
 //	prepared.go  the same, parsed beforehand
 //	parse.go     Markdown to a note
+//	table.go     tables, which plain Markdown lacks
 //	plain.go     the Markdown of a passage as plain text
 //	shop.go      a shop's own folder of notes
 //	packed.go    a shop's notes, parsed and written down
@@ -39,6 +40,7 @@ type Note struct {
 	Examples []Example
 
 	source []byte // the file as read, in which the lint finds lines
+	html   []int  // lines on which HTML was left out
 }
 
 // Passage is the text below one heading of a note: plain text in which a figure

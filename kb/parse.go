@@ -10,11 +10,10 @@ import (
 	"unicode"
 	"unicode/utf8"
 
-	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
-	"github.com/yuin/goldmark/extension"
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
+	"github.com/yuin/goldmark/util"
 	"go.yaml.in/yaml/v3"
 )
 
@@ -79,7 +78,7 @@ func parse(name string, data []byte, shop bool) (Note, []Fault) {
 	n.Title, n.Topics, n.Sources, n.Reviewed, n.See = f.Title, f.Topics, f.Sources, f.Reviewed, f.See
 
 	r := newReader(&n, shield(body), first, fault)
-	r.read(markdown().Parser().Parse(text.NewReader(r.body)))
+	r.read(markdown().Parse(text.NewReader(r.body)))
 	if shop {
 		n.makeShop()
 	}
@@ -87,8 +86,12 @@ func parse(name string, data []byte, shop bool) (Note, []Fault) {
 }
 
 // markdown is plain CommonMark with tables.
-var markdown = sync.OnceValue(func() goldmark.Markdown {
-	return goldmark.New(goldmark.WithExtensions(extension.Table), goldmark.WithParserOptions(parser.WithHeadingAttribute()))
+var markdown = sync.OnceValue(func() parser.Parser {
+	return parser.NewParser(
+		parser.WithBlockParsers(parser.DefaultBlockParsers()...),
+		parser.WithInlineParsers(parser.DefaultInlineParsers()...),
+		parser.WithParagraphTransformers(append(parser.DefaultParagraphTransformers(), util.Prioritized(tables{}, 200))...),
+		parser.WithHeadingAttribute())
 })
 
 // unreadable names what makes a file no note at all.

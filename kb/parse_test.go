@@ -46,7 +46,7 @@ func TestParse(t *testing.T) {
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}
-	got.source = nil
+	got.source, got.html = nil, nil
 	want := Note{
 		ID: "dock-lines", Title: "Tying up", File: "notes/dock-lines.md",
 		Topics: []string{"mooring", "care"}, Sources: []string{"common practice, no published source"},

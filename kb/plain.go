@@ -70,7 +70,10 @@ func (r *reader) plain(b ast.Node) string {
 		return r.table(b)
 	case *ast.FencedCodeBlock, *ast.CodeBlock:
 		return strings.TrimRight(string(b.Lines().Value(r.body)), "\n")
-	case *ast.HTMLBlock, *ast.ThematicBreak:
+	case *ast.HTMLBlock:
+		r.note.html = append(r.note.html, r.line(b))
+		return ""
+	case *ast.ThematicBreak:
 		return ""
 	}
 	var blocks []string
@@ -130,13 +133,18 @@ func (r *reader) table(t *east.Table) string {
 // inline writes the words of a block, emphasis and links reduced to their text.
 func (r *reader) inline(b ast.Node) string {
 	var out strings.Builder
+	_, inTable := b.(*east.TableCell)
 	_ = ast.Walk(b, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if !entering {
 			return ast.WalkContinue, nil
 		}
 		switch n := n.(type) {
 		case *ast.Text:
-			out.Write(plainText(n.Segment.Value(r.body), n.IsRaw()))
+			t := n.Segment.Value(r.body)
+			if inTable && n.IsRaw() {
+				t = bytes.ReplaceAll(t, []byte(`\|`), []byte("|")) // the bar of code in a cell
+			}
+			out.Write(plainText(t, n.IsRaw()))
 			if n.SoftLineBreak() || n.HardLineBreak() {
 				out.WriteByte(' ')
 			}
@@ -145,6 +153,7 @@ func (r *reader) inline(b ast.Node) string {
 		case *ast.AutoLink:
 			out.Write(n.Label(r.body))
 		case *ast.RawHTML:
+			r.note.html = append(r.note.html, r.lineAt(n.Segments.At(0).Start))
 			return ast.WalkSkipChildren, nil
 		}
 		return ast.WalkContinue, nil

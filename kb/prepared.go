@@ -122,11 +122,13 @@ func readPrepared(text string) (n Note, ok bool) {
 		ok = ok && err == nil
 		return i
 	}
-	for i, group := range strings.Split(strings.TrimSuffix(text, "\n"), groupMark) {
+	groups := strings.Split(strings.TrimSuffix(text, "\n"), groupMark)
+	n.Passages = make([]Passage, 0, len(groups)-1)
+	for i, group := range groups {
 		f := strings.Split(group, fieldMark)
 		switch {
 		case i == 0 && len(f) == 6:
-			n = Note{ID: f[0], Title: f[1], Topics: list(f[2]), Sources: list(f[3]), Reviewed: f[4], See: list(f[5])}
+			n.ID, n.Title, n.Topics, n.Sources, n.Reviewed, n.See = f[0], f[1], list(f[2]), list(f[3]), f[4], list(f[5])
 		case i > 0 && len(f) == 6 && f[0] == "passage":
 			n.Passages = append(n.Passages, Passage{ID: f[1], Line: line(f[2]), Heading: f[3], Source: f[4], Text: f[5],
 				Note: n.ID, Title: n.Title, Topics: n.Topics})

@@ -24,6 +24,9 @@ type Result struct {
 	// Known is the share of the query's content words that any note knows; a
 	// low one means that the question is about something else.
 	Known float64
+	// Sure is how far the evidence for the first hit is above the least that is
+	// asked of it, 0 and more; 0 as well where there is no hit.
+	Sure float64
 }
 
 // Correction is a word that no note knows and the one it was taken for.

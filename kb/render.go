@@ -55,18 +55,36 @@ func fill(inner string, sys unit.System) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	solve := sheet.StandardBook().SolveNominal
-	if r.form == "low" || r.form == "high" || r.form == "band" {
-		solve = sheet.StandardBook().Solve
-	}
-	s := solve(sheet.Question{Given: r.given, Want: []sheet.ID{r.cell}})
-	st := s.Step(r.cell)
-	if st == nil {
-		return "", whyNot(s, r.cell)
+	st, err := solve(r)
+	if err != nil {
+		return "", err
 	}
 	text := show(st, r.form, sys)
 	filled.Store(key, text)
 	return text, nil
+}
+
+// trials are for the references of which the value alone is shown: a first
+// answer fills some dozens.
+var trials = sync.Pool{New: func() any { return sheet.StandardBook().NewTrial() }}
+
+// solve works out a reference's cell, with its band where that is shown.
+func solve(r reference) (*sheet.Step, error) {
+	q := sheet.Question{Given: r.given, Want: []sheet.ID{r.cell}}
+	if r.form != "low" && r.form != "high" && r.form != "band" {
+		t := trials.Get().(*sheet.Trial)
+		defer trials.Put(t)
+		t.Solve(q)
+		if t.Has(r.cell) {
+			return &sheet.Step{ID: r.cell, Value: t.Value(r.cell), Word: t.Word(r.cell)}, nil
+		}
+	}
+	s := sheet.StandardBook().Solve(q)
+	st := s.Step(r.cell)
+	if st == nil {
+		return nil, whyNot(s, r.cell)
+	}
+	return st, nil
 }
 
 // whyNot says what keeps a cell from being known.

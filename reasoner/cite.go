@@ -21,6 +21,9 @@ const (
 	mostBeside   = 2
 )
 
+// worthAsking is the passage that tells what a fitting rests on.
+const worthAsking = "questions-at-the-counter#the-measures-worth-having"
+
 // citer numbers passages in the order in which they are first cited.
 type citer struct {
 	s  *Session
@@ -71,18 +74,31 @@ func (c *citer) note(id string) []int {
 // search found, then the rest.
 func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish meaning.Wish) {
 	c := &citer{s: s, a: a, at: map[string]int{}}
-	wordy := slices.ContainsFunc(topics, isWorded) || len(a.Figures) == 0 && (len(a.Read) == 0 || asks(a.Question))
-	if wordy {
-		s.quote(c, in, topics, mostFound)
-		for i := range a.Passages { // the words are the answer, whatever figures stand beside them
-			a.Passages[i].Quoted = true
-			in.Quoted = append(in.Quoted, a.Passages[i].Note)
-		}
+	told := slices.ContainsFunc(a.Understood, func(u answer.Understood) bool { return u.New })
+	if !told && len(a.Figures) == 0 && len(a.Read) == 0 && slices.Equal(topics, []string{string(meaning.Fit)}) {
+		c.passage(worthAsking) // a motor was asked for, and nothing told
+		return
 	}
-	if fitting := slices.Contains(topics, string(meaning.Fit)); !fitting {
+	worded, fitting := slices.ContainsFunc(topics, isWorded), slices.Contains(topics, string(meaning.Fit))
+	var found kb.Result
+	if worded || !fitting || len(a.Figures) == 0 || !measured(a) { // a boat told in figures is fitted, and asks the notes nothing
+		found = s.search(c, in, topics)
+	}
+	wordy := worded || len(a.Figures) == 0 && (len(a.Read) == 0 || asks(a.Question) || found.Sure >= firm)
+	switch {
+	case wordy:
+		c.quote(found, mostFound)
+	case !measured(a) && !a.FollowUp && found.Sure >= plain:
+		c.quote(found, 1)
+	}
+	for i := range a.Passages { // the words are the answer, whatever figures stand beside them
+		a.Passages[i].Quoted = true
+		in.Quoted = append(in.Quoted, a.Passages[i].Note)
+	}
+	if !fitting {
 		c.figures(func(f answer.Figure) bool { return f.Asked })
 		if !wordy {
-			s.quote(c, in, topics, mostBeside)
+			c.quote(found, mostBeside)
 		}
 	}
 	c.figures(func(f answer.Figure) bool { return (f.Asked || f.Decides) && len(f.Cites) == 0 })
@@ -94,6 +110,11 @@ func (s *Session) cite(a *answer.Answer, in advise.In, topics []string, wish mea
 	for _, w := range advise.Cautions(in) {
 		w.Caution.Cites = c.note(w.Note)
 		a.Cautions = append(a.Cautions, w.Caution)
+	}
+	if in.Sol != nil { // where a formula has nothing behind it, the figure does not stand alone
+		for _, t := range in.Sol.Doubts(in.Shown...) {
+			a.Cautions = append(a.Cautions, answer.Caution{ID: "limits", Text: upper(t) + "."})
+		}
 	}
 }
 
@@ -119,19 +140,43 @@ func (c *citer) figures(chosen func(answer.Figure) bool) {
 	}
 }
 
-// quote cites what the search finds for the question.
-func (s *Session) quote(c *citer, in advise.In, topics []string, most int) {
+// How sure a search must be of its first passage, above what it takes to find one
+// at all: to be quoted for a line that states things, and to be quoted before
+// figures where the line told no quantity. Who told one wants the figures.
+const (
+	firm  = 1.5
+	plain = 3
+)
+
+// measured reports whether the line told a quantity that figures are asked by. How
+// often, how long and how many is said in stories too: "it stops after twenty
+// minutes", "can I put two motors on".
+func measured(a *answer.Answer) bool {
+	return slices.ContainsFunc(a.Understood, func(u answer.Understood) bool {
+		return u.New && (u.Value != nil || u.Slot == "battery.group") && !slices.Contains(toldAnyway, u.Slot)
+	})
+}
+
+var toldAnyway = []string{"use.throttle", "use.hours", "use.trips", "charge.hours", "motor.count", "battery.count", "people.count"}
+
+// search looks for what the line asks, and says which words it took for others.
+func (s *Session) search(c *citer, in advise.In, topics []string) kb.Result {
 	if s.r.opts.Search == nil {
-		return
+		return kb.Result{}
 	}
-	found := s.r.opts.Search.Search(kb.Query{Text: c.a.Question, Topics: topics, Context: contextWords(in), Limit: most})
-	for _, h := range found.Hits {
-		c.passage(h.Passage)
-	}
+	found := s.r.opts.Search.Search(kb.Query{Text: c.a.Question, Topics: topics, Context: contextWords(in), Limit: mostFound})
 	for _, w := range found.Corrected {
 		if !slices.ContainsFunc(c.a.Corrected, func(x answer.Corrected) bool { return x.Said == w.Said }) {
 			c.a.Corrected = append(c.a.Corrected, answer.Corrected{Said: w.Said, Word: w.Word})
 		}
+	}
+	return found
+}
+
+// quote cites the first passages of those found.
+func (c *citer) quote(found kb.Result, most int) {
+	for _, h := range found.Hits[:min(most, len(found.Hits))] {
+		c.passage(h.Passage)
 	}
 }
 

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/typical"
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/kb/stock"
 	"heronlake.example/ask/reasoner/answer"
@@ -59,6 +60,9 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 		if len(words) == 1 { // against what the boat has or would get
 			words = append([]string{r.present(base)}, words...)
 		}
+		if f, ok := c.Get(r.over); ok && f.Turn == c.Turn && f.Text != "" && !slices.Contains(words, f.Text) {
+			words = append([]string{f.Text}, words...) // "flooded, AGM or lithium": the first of the list
+		}
 		if r.sameBank {
 			c = withBank(c, base)
 		}
@@ -68,7 +72,7 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 			if !ok {
 				return nil
 			}
-			options = append(options, option{name, fit.Solve(c.With(f), everything, s.sys, nil)})
+			options = append(options, option{name, fit.Solve(alone(c, f), everything, s.sys, nil)})
 		}
 		t := &answer.Table{ID: over, Title: r.title, Columns: []string{""}, Verdict: r.decide(base, options)}
 		for _, o := range options {
@@ -97,20 +101,15 @@ func (s *Session) compare(c card.Card, over string, words []string) *answer.Tabl
 	return nil
 }
 
-// withBank puts the batteries that a fit came to on the card, where none were
-// named.
-func withBank(c card.Card, f *fit.Fit) card.Card {
-	for _, slot := range []string{"battery.capacity", "battery.group", "battery.reserve", "battery.count"} {
-		if _, ok := c.Get(slot); ok {
-			return c
+// alone is the card with one of the things compared. A thrust that is not built for
+// the voltage in hand brings its own.
+func alone(c card.Card, f card.Fact) card.Card {
+	if v, said := c.Get("motor.voltage"); f.Slot == "motor.thrust" && said && v.Value != nil && f.Value != nil {
+		if _, most := typical.RatingRange(unit.Voltage(*v.Value)); *f.Value > most.Newtons()*(1+1e-9) {
+			c = c.Without("motor.voltage", "battery.count", "battery.layout")
 		}
 	}
-	if !f.Sol.Has(sheet.BatteryEach) || !f.Sol.Has(sheet.BankCount) {
-		return c
-	}
-	each, count := f.Sol.Value(sheet.BatteryEach), f.Sol.Value(sheet.BankCount)
-	c = c.With(card.Fact{Slot: "battery.capacity", Value: &each, Unit: "Ah", Said: "the same batteries"})
-	return c.With(card.Fact{Slot: "battery.count", Value: &count, Unit: "1", Said: "the same batteries"})
+	return c.With(f)
 }
 
 // price adds what each option costs complete on the shelf: the cheapest rig that
@@ -133,7 +132,7 @@ func (s *Session) price(t *answer.Table, c card.Card, r compareRow, words []stri
 	for _, w := range words {
 		f, _, _ := r.fact(w)
 		cell := "nothing fits"
-		if total, ok := s.cheapest(c.With(f), *shelf, r.over); ok {
+		if total, ok := s.cheapest(alone(c, f), *shelf, r.over); ok {
 			cell, known = unit.Show(total, unit.Dollar, s.sys), true
 		}
 		row = append(row, cell)
@@ -152,10 +151,7 @@ func (s *Session) cheapest(c card.Card, shelf stock.Shelf, over string) (dollars
 		})
 	}
 	sol := fit.Solve(c, []string{string(meaning.Fit)}, s.sys, nil).Sol
-	boat := match.Boat{Card: c, Sol: sol, Sys: s.sys,
-		Solve: func(m stock.Motor) *sheet.Solution { return solved(asSold(c, match.Offer{Motor: m}, &shelf)) },
-		Whole: func(o match.Offer) *sheet.Solution { return solved(asSold(c, o, &shelf)) }}
-	for _, o := range match.Motors(boat, &shelf) {
+	for _, o := range match.Motors(match.Boat{Card: c, Sol: sol, Sys: s.sys, Try: newCounter(c).try}, &shelf) {
 		if o.Fits() && (!ok || o.Rig.Total.Dollars() < dollars) {
 			dollars, ok = o.Rig.Total.Dollars(), true
 		}
@@ -220,16 +216,27 @@ func decideVolts(base *fit.Fit, options []option) string {
 	if !base.Sol.Has(sheet.ThrustNeed) {
 		return "The same power at twice the volts draws half the current: thinner wire, longer run, one battery more."
 	}
-	low := options[0]
+	low, high := options[0], options[0]
 	for _, o := range options[1:] {
-		if o.fit.Sol.Value(sheet.SystemVoltage) < low.fit.Sol.Value(sheet.SystemVoltage) {
+		switch v := o.fit.Sol.Value(sheet.SystemVoltage); {
+		case v < low.fit.Sol.Value(sheet.SystemVoltage):
 			low = o
+		case v > high.fit.Sol.Value(sheet.SystemVoltage):
+			high = o
 		}
 	}
-	if most := mostThrust(low.fit.Sol.Value(sheet.SystemVoltage)); need <= most {
-		return low.name + " is enough for the " + base.Show(sheet.ThrustNeed) + " needed; more volts buy run time and thinner wire, and cost a battery."
+	if need > mostThrust(low.fit.Sol.Value(sheet.SystemVoltage)) {
+		return low.name + " motors stop short of the " + base.Show(sheet.ThrustNeed) + " needed: take the higher voltage."
 	}
-	return low.name + " motors stop short of the " + base.Show(sheet.ThrustNeed) + " needed: take the higher voltage."
+	text := low.name + " is enough for the " + base.Show(sheet.ThrustNeed) + " needed; "
+	cost := "and costs a battery."
+	if more := high.fit.Sol.Value(sheet.BankCount) - low.fit.Sol.Value(sheet.BankCount); more > 1.5 {
+		cost = "and costs " + strconv.FormatFloat(more, 'f', 0, 64) + " more batteries."
+	}
+	if long, short := high.fit.Sol.Value(sheet.RuntimeCruise), low.fit.Sol.Value(sheet.RuntimeCruise); long > 1.1*short && short > 0 {
+		return text + high.name + " buys hours (" + high.fit.Show(sheet.RuntimeCruise) + " against " + low.fit.Show(sheet.RuntimeCruise) + ") and thinner wire, " + cost
+	}
+	return text + high.name + " buys thrust in hand and thinner wire, " + cost
 }
 
 // mostThrust is the largest usual class at a voltage (from memory; classes
@@ -246,7 +253,11 @@ func mostThrust(volts float64) float64 {
 
 func decideThrust(base *fit.Fit, options []option) string {
 	if !base.Sol.Has(sheet.ThrustNeed) {
-		return ""
+		var each []string
+		for _, o := range options {
+			each = append(each, o.name+" takes "+o.fit.Show(sheet.SystemVoltage)+" and about "+o.fit.Show(sheet.MotorCurrent)+" at full throttle")
+		}
+		return strings.Join(each, "; ") + "."
 	}
 	need := base.Sol.Value(sheet.ThrustNeed)
 	var best *option
@@ -256,20 +267,81 @@ func decideThrust(base *fit.Fit, options []option) string {
 			best = &options[i]
 		}
 	}
-	if best == nil {
-		return "None of them reaches the " + base.Show(sheet.ThrustNeed) + " needed."
+	most := &options[0]
+	for i, o := range options {
+		if o.fit.Sol.Value(sheet.MotorThrust) > most.fit.Sol.Value(sheet.MotorThrust) {
+			most = &options[i]
+		}
 	}
-	return best.name + " is enough for the " + base.Show(sheet.ThrustNeed) + " needed; more only buys speed of answer in wind."
+	if best == nil {
+		text := "None of them reaches the " + base.Show(sheet.ThrustNeed) + " needed"
+		if v := most.fit.Sol.Value(sheet.MotorThrust); v >= base.Sol.Value(sheet.ThrustRule) && v >= base.Sol.Value(sheet.ThrustBalance) {
+			text += "; " + most.name + " will just do: it covers the plain rule, " + base.Show(sheet.ThrustRule) + ", and the forces of wind and water"
+		}
+		return text + "."
+	}
+	text := best.name + " is enough for the " + base.Show(sheet.ThrustNeed) + " needed"
+	if most != best {
+		text += "; more buys quicker answers in wind"
+		if best.fit.Sol.Has(sheet.SpeedTop) && most.fit.Sol.Has(sheet.SpeedTop) {
+			text += " and little speed, " + most.fit.Show(sheet.SpeedTop) + " against " + best.fit.Show(sheet.SpeedTop)
+		}
+		return text + "."
+	}
+	for _, o := range options {
+		switch v := o.fit.Sol.Value(sheet.MotorThrust); {
+		case v >= need:
+		case v >= base.Sol.Value(sheet.ThrustRule) && v >= base.Sol.Value(sheet.ThrustBalance):
+			text += "; " + o.name + " will just do, by the plain rule and the forces of wind and water"
+		default:
+			text += "; " + o.name + " is not"
+		}
+	}
+	return text + "."
 }
 
 func decideChemistry(_ *fit.Fit, options []option) string {
-	return "Lithium weighs less and lasts more years, at a higher price today; lead does it where the boat carries the weight and trips are few."
+	lead, lithium := -1, -1
+	for i, o := range options {
+		if o.name == "lithium" {
+			lithium = i
+		} else if lead < 0 {
+			lead = i
+		}
+	}
+	if lithium < 0 || lead < 0 {
+		return "Flooded is the cheapest and wants water and air; AGM is sealed, charges faster and costs more; gel wants its own charger."
+	}
+	text := "Lithium weighs less"
+	if a, b := options[lithium].fit, options[lead].fit; a.Sol.Has(sheet.BankWeight) && b.Sol.Has(sheet.BankWeight) {
+		text = "Lithium weighs " + a.Show(sheet.BankWeight) + " against " + b.Show(sheet.BankWeight)
+	}
+	return text + " and lasts more years, at a higher price today; lead does it where the boat carries the weight and trips are few."
 }
 
-func decideSpeeds(_ *fit.Fit, _ []option) string {
-	return "Below full throttle the variable one runs far longer on the same battery; at full there is no difference."
+func decideSpeeds(_ *fit.Fit, options []option) string {
+	text := "Below full throttle the variable one runs far longer on the same battery"
+	fixed, variable := "", ""
+	for _, o := range options {
+		switch o.fit.Sol.Word(sheet.MotorSpeeds) {
+		case "fixed":
+			fixed = o.fit.Show(sheet.RuntimeCruise)
+		case "variable":
+			variable = o.fit.Show(sheet.RuntimeCruise)
+		}
+	}
+	if fixed != "" && variable != "" && fixed != variable {
+		text += ", " + variable + " against " + fixed
+	}
+	return text + "; at full there is no difference."
 }
 
-func decideDrive(_ *fit.Fit, _ []option) string {
-	return "Brushless draws about a tenth less and runs quieter; a few short trips do not earn its price back."
+// decideDrive goes by the length of the day, as the choice of drive does.
+func decideDrive(base *fit.Fit, _ []option) string {
+	text := "Brushless draws about a tenth less and runs quieter; "
+	hours, said := base.Sol.Value(sheet.UseHours), base.SaidCell(sheet.UseHours)
+	if said && hours > 7.5 || base.Sol.Word(sheet.UseStyle) == "guiding" {
+		return text + "for days this long it earns its price, if the budget allows."
+	}
+	return text + "a few short trips do not earn its price back."
 }

@@ -18,7 +18,7 @@ func (s *Session) Take(facts []card.Fact, topics ...string) answer.Answer {
 		f.Turn = c.Turn
 		c = c.And(f)
 	}
-	s.keep(state{card: c, topics: topics})
+	s.keep(state{card: c, topics: topics, proposed: sizes(topics), day: c})
 	return s.finish(s.answerCard(answer.Answer{}, before, topics, meaning.Wish{}))
 }
 

@@ -63,7 +63,7 @@ func (s *Session) Restore(kept card.Card) answer.Answer {
 	if c.Metric && !s.set {
 		s.sys = metric
 	}
-	s.keep(state{card: c, topics: []string{"fit"}})
+	s.keep(state{card: c, topics: []string{"fit"}, proposed: true, day: c})
 	a.Understood = understood(c, nil, s.sys)
 	a.Finish()
 	return a

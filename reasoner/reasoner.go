@@ -3,8 +3,11 @@
 //	reasoner.go  what a Reasoner is made of; a Session and its memory
 //	turn.go      the one path of plain talk: read, bind, solve, advise, cite
 //	topics.go    which topics a turn is about when it does not say so
+//	hours.go     the batteries that a question of hours is about
+//	meter.go     a meter at battery and plug against the computed drop
 //	compare.go   two things named, side by side on this boat
 //	shelf.go     what the shop's shelf holds for this boat
+//	sold.go      the boat with a motor and a bank of the shelf
 //	sheet.go     the full fitting behind a printed sheet
 //	memory.go    a boat's facts taken out to be kept, and put back
 //	cite.go      passages, numbered in the order in which they are cited
@@ -63,8 +66,14 @@ func New(opts Options) *Reasoner { return &Reasoner{opts: opts} }
 type state struct {
 	card   card.Card
 	topics []string
-	fit    *fit.Fit
-	offer  *match.Offer // the shelf's motor that leads; of the last answer alone
+	lead   []string // those of them that were asked for last
+	// proposed tells that batteries were, and day holds the facts of use that they
+	// were proposed for.
+	proposed bool
+	day      card.Card
+	fit      *fit.Fit
+	offer    *match.Offer   // the shelf's motor that leads; of the last answer alone
+	offers   []answer.Offer // what the shelf was said to hold; of the last answer alone
 }
 
 // mostUndo is how many turns can be taken back.
@@ -101,7 +110,7 @@ func (s *Session) Ask(line string) answer.Answer {
 // keep makes next the present state and remembers the one before it.
 func (s *Session) keep(next state) {
 	// A solution is large and soon found again: only the facts are remembered.
-	s.past = append(s.past, state{card: s.now.card, topics: s.now.topics})
+	s.past = append(s.past, state{card: s.now.card, topics: s.now.topics, lead: s.now.lead, proposed: s.now.proposed, day: s.now.day})
 	if len(s.past) > mostUndo {
 		s.past = append([]state(nil), s.past[len(s.past)-mostUndo:]...)
 	}

@@ -190,7 +190,7 @@ func TestTheShelfOffersOnlyWhatFits(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	shelf := func() *stock.Shelf { s, _ := stock.Demo(); return s }
+	shelf := stock.Demo
 	r := New(Options{Notes: lib, Shelf: shelf})
 	a := r.NewSession().Ask("21 ft bay boat, 3,350 lb loaded, salt water, must have gps anchor, bow deck 24 in above the water")
 	if len(a.Offers) == 0 || a.Shelf == "" {

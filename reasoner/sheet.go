@@ -30,7 +30,7 @@ func (s *Session) Sheet() answer.Answer {
 		return a
 	}
 	topics := sheetTopics(c)
-	a := s.answerCard(answer.Answer{}, state{card: c}, topics, meaning.Wish{})
+	a := s.answerCard(answer.Answer{}, state{card: c, proposed: true, day: kept.day}, topics, meaning.Wish{})
 	a.Changed = nil
 	f := s.now.fit
 	if f == nil || len(a.Figures) == 0 {
@@ -122,6 +122,11 @@ func (s *Session) unpriced(f *fit.Fit, shelf string) []answer.Part {
 	}
 	add("motor", 1, "{system.voltage}, {thrust.class} of thrust"+shaft, sheet.SystemVoltage, sheet.ThrustClass)
 	add("battery", f.Sol.Value(sheet.BankCount), "{battery.chemistry}, {bank.capacity} in the bank", sheet.BankCount, sheet.BatteryChemistry, sheet.BankCapacity)
+	series, side := f.Sol.Value(sheet.BankSeries), math.Max(1, f.Sol.Value(sheet.BankStrings))
+	if links := (series-1)*side + 2*(side-1); links >= 1 {
+		add("link", links, "{wire.gauge} between batteries", sheet.WireGauge, sheet.BankSeries)
+	}
+	add("box", f.Sol.Value(sheet.BankCount), "or tray, with hold-down", sheet.BankCount)
 	add("charger", 1, "{charger.current} for each battery", sheet.ChargerCurrent)
 	add("wire", 1, "{wire.gauge}, {wire.run} one way", sheet.WireGauge, sheet.WireRun)
 	add("breaker", 1, "{breaker.rating}", sheet.BreakerRating)

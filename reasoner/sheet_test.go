@@ -12,11 +12,7 @@ import (
 
 func withShelf(t *testing.T) *Session {
 	t.Helper()
-	demo, err := stock.Demo()
-	if err != nil {
-		t.Fatal(err)
-	}
-	return New(Options{Shelf: func() *stock.Shelf { return demo }}).NewSession()
+	return New(Options{Shelf: stock.Demo}).NewSession()
 }
 
 func figureOf(t *testing.T, a answer.Answer, id string) answer.Figure {

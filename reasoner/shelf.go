@@ -2,6 +2,7 @@ package reasoner
 
 import (
 	"slices"
+	"strings"
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
@@ -15,10 +16,6 @@ import (
 
 // mostOffers is how many motors an answer names.
 const mostOffers = 3
-
-// rigWants are the cells that a rig is made up from.
-var rigWants = []sheet.ID{sheet.BankCapacity, sheet.ChargerCurrent, sheet.MotorCurrent, sheet.WireGauge, sheet.WireRun,
-	sheet.BreakerRating, sheet.HoldWind, sheet.RuntimeCruise, sheet.CostYearly, sheet.BatteryLife, sheet.BatteryYears}
 
 // shelf names what the shop holds for this boat: the motors that fit, or the
 // nearest misses, and the parts of the first one's rig. It returns the offer
@@ -40,10 +37,7 @@ func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []stri
 	if shelf == nil {
 		return nil
 	}
-	boat := match.Boat{Card: c, Sol: f.Sol, Sys: s.sys,
-		Solve: func(m stock.Motor) *sheet.Solution { return solved(asSold(c, match.Offer{Motor: m}, shelf)) },
-		Whole: func(o match.Offer) *sheet.Solution { return solved(asSold(c, o, shelf)) }}
-	offers := match.Motors(boat, shelf)
+	offers := match.Motors(match.Boat{Card: c, Sol: f.Sol, Sys: s.sys, Try: newCounter(c).try}, shelf)
 	a.Shelf, a.Order = shelf.Shop, match.Order
 	for i, o := range offers {
 		if len(a.Offers) == mostOffers || i > 0 && offers[0].Fits() && !o.Fits() {
@@ -51,7 +45,11 @@ func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []stri
 		}
 		a.Offers = append(a.Offers, offered(o, offers))
 	}
+	s.withinBudget(a, c, shelf, offers)
 	if len(offers) == 0 || !offers[0].Fits() {
+		if slices.Contains(topics, string(meaning.Cost)) && a.Headline == "" {
+			a.Headline = "Nothing on the shelf fits this boat, so there is no price for a rig."
+		}
 		return nil
 	}
 	best := offers[0]
@@ -77,14 +75,105 @@ func (s *Session) shelf(a *answer.Answer, c card.Card, f *fit.Fit, topics []stri
 		how += ", without those that it does not hold"
 	}
 	put(sheet.CostTotal, best.Rig.Total, how)
-	if best.Rig.Yearly > 0 {
-		put(sheet.CostYearly, best.Rig.Yearly, best.Rig.YearlyHow)
+	if amount, how := yearly(c, best, shelf, s.sys); amount > 0 {
+		put(sheet.CostYearly, amount, how)
 	}
 	if asked && a.Headline == "" {
-		a.Headline = costHeadline(best, shelf.Shop, s.sys)
+		a.Headline = costHeadline(best, shelf.Shop, s.sys) + s.wishCost(c, shelf, best.Rig.Total)
 	}
-	best.Sol = nil // large, and soon found again
 	return &best
+}
+
+// withinBudget says what the shelf holds for the money that was named: at the end
+// of a fitting, and at the beginning of a turn that only names it.
+func (s *Session) withinBudget(a *answer.Answer, c card.Card, shelf *stock.Shelf, offers []match.Offer) {
+	text := s.forMoney(c, shelf, offers)
+	f, _ := c.Get("money.budget")
+	switch {
+	case text == "":
+	case a.FollowUp && f.Turn == c.Turn:
+		a.Reply = text
+	default:
+		a.Headline = strings.TrimSpace(a.Headline + " " + text)
+	}
+}
+
+// forMoney names the least dear rig that fits and says whether it is within the
+// money; "" where none was named or nothing fits at any price.
+func (s *Session) forMoney(c card.Card, shelf *stock.Shelf, offers []match.Offer) string {
+	f, ok := c.Get("money.budget")
+	limit := f.High
+	if limit == nil {
+		limit = f.Value
+	}
+	if !ok || limit == nil {
+		return ""
+	}
+	show := func(m unit.Money) string { return unit.Show(m.Dollars(), unit.Dollar, s.sys) }
+	budget := unit.Dollars(*limit)
+	var least *match.Offer
+	for i := range offers {
+		o := &offers[i]
+		if o.FitsBut("budget") && (least == nil || o.Rig.Total < least.Rig.Total) {
+			least = o
+		}
+	}
+	switch {
+	case least == nil:
+		return ""
+	case least.Rig.Total > budget:
+		return "No complete rig on the shelf comes to " + show(budget) + ": the least is " + show(least.Rig.Total) + ", " + show(least.Motor.Price) + " of it the motor." + s.wishCost(c, shelf, least.Rig.Total)
+	case !least.Rig.Whole():
+		return "Within " + show(budget) + " as far as the shelf has prices: " + show(least.Rig.Total) + ", " + least.Motor.Name + "."
+	}
+	return "Within " + show(budget) + ": the rig of the " + least.Motor.Name + " is " + show(least.Rig.Total) + " complete."
+}
+
+// shelfMoved marks the offers that stood otherwise in the answer before, and says
+// what that does to the price of the rig that leads.
+func (s *Session) shelfMoved(a *answer.Answer, before state) []answer.Change {
+	for i := range a.Offers {
+		o := &a.Offers[i]
+		o.Moved = i >= len(before.offers) || before.offers[i].SKU != o.SKU || before.offers[i].Total != o.Total || before.offers[i].Reason != o.Reason
+	}
+	if len(a.Offers) == 0 || len(before.offers) == 0 {
+		return nil
+	}
+	was, now := before.offers[0], a.Offers[0]
+	if !was.Fits || !now.Fits || was.Total == now.Total {
+		return nil
+	}
+	show := func(x float64) string { return unit.Show(x, unit.Dollar, s.sys) }
+	return []answer.Change{{ID: sheet.CostTotal.String(), Text: "Complete rig " + show(was.Total) + " -> " + show(now.Total)}}
+}
+
+// wishes are the functions that a boat does without, and what they are called.
+var wishes = []struct{ slot, name string }{
+	{"want.position-hold", "position hold"}, {"want.heading-hold", "heading hold"}, {"want.track", "track following"},
+	{"want.remote", "a remote"}, {"want.sonar-2d", "sonar"}, {"want.sonar-down", "down sonar"}, {"want.sonar-side", "side sonar"},
+}
+
+// worthTelling is how much of a rig's price the wishes must be to be spoken of.
+const worthTelling = 0.1
+
+// wishCost says what the rig would come to without the functions that were wished
+// for, "" where there are none or they hardly matter: so that a customer knows what
+// a wish costs.
+func (s *Session) wishCost(c card.Card, shelf *stock.Shelf, total unit.Money) string {
+	plain, names := c, []string(nil)
+	for _, w := range wishes {
+		if f, ok := c.Get(w.slot); ok && f.Text == "true" {
+			plain, names = plain.Without(w.slot), append(names, w.name)
+		}
+	}
+	if names == nil {
+		return ""
+	}
+	least, ok := s.cheapest(plain.Without("money.budget"), *shelf, "")
+	if !ok || least > (1-worthTelling)*total.Dollars() {
+		return ""
+	}
+	return " Without " + strings.Join(names, " and ") + " it would be " + unit.Show(least, unit.Dollar, s.sys) + "."
 }
 
 // costHeadline says what the rig of the leading offer comes to, and whose prices
@@ -95,69 +184,6 @@ func costHeadline(o match.Offer, shop string, sys unit.System) string {
 		text = unit.Show(o.Rig.Total.Dollars(), unit.Dollar, sys) + " for what the shelf holds of the rig, "
 	}
 	return text + unit.Show(o.Motor.Price.Dollars(), unit.Dollar, sys) + " of it the motor, " + o.Motor.Name + ". Prices: " + shop + "."
-}
-
-// asSold is the boat with a motor of the shelf in hand, and with the batteries,
-// wire and charger of its rig where that is made up already: what was said of
-// them before gives way. The words behind each fact name the shelf.
-func asSold(c card.Card, o match.Offer, shelf *stock.Shelf) card.Card {
-	m := o.Motor
-	c = c.Without("motor.thrust", "motor.voltage", "motor.current", "motor.shaft", "motor.drive", "motor.speeds", "motor.count")
-	c = listing(c, "motor.thrust", m.Thrust.Newtons(), m.Name)
-	c = listing(c, "motor.voltage", m.Voltage.Volts(), m.Name)
-	c = listing(c, "motor.current", m.Current.Amperes(), m.Name)
-	c = listing(c, "motor.shaft", m.Shaft.Metres(), m.Name)
-	c = c.With(card.Fact{Slot: "motor.speeds", Text: m.Speeds, Said: listed + m.Name})
-	c = c.With(card.Fact{Slot: "motor.drive", Text: m.Drive, Said: listed + m.Name})
-	if b := o.Rig.Battery; b.SKU != "" {
-		c = c.Without("battery.capacity", "battery.count", "battery.voltage", "battery.layout", "battery.chemistry", "battery.group", "battery.reserve")
-		c = listing(c, "battery.capacity", b.Capacity.AmpereHours(), b.Name)
-		c = listing(c, "battery.count", float64(o.Rig.Series*o.Rig.Strings), b.Name)
-		c = listing(c, "battery.voltage", b.Voltage.Volts(), b.Name)
-		c = listing(c, sheet.BatteryPrice.String(), b.Price.Dollars(), b.Name)
-		c = listing(c, sheet.BatteryLife.String(), float64(b.Cycles), b.Name)
-		c = c.With(card.Fact{Slot: "battery.chemistry", Text: b.Chemistry, Said: listed + b.Name})
-		switch {
-		case o.Rig.Series > 1 && o.Rig.Strings > 1:
-			c = c.With(card.Fact{Slot: "battery.layout", Text: "series-parallel", Said: listed + b.Name})
-		case o.Rig.Series > 1:
-			c = c.With(card.Fact{Slot: "battery.layout", Text: "series", Said: listed + b.Name})
-		case o.Rig.Strings > 1:
-			c = c.With(card.Fact{Slot: "battery.layout", Text: "parallel", Said: listed + b.Name})
-		}
-	}
-	for _, it := range o.Rig.Items {
-		for _, ch := range shelf.Chargers {
-			if it.What == "charger" && ch.SKU == it.SKU {
-				c = listing(c, "charger.current", ch.Current.Amperes(), ch.Name)
-			}
-		}
-		for _, p := range shelf.Parts {
-			if it.What == "wire" && p.SKU == it.SKU && p.Gauge != nil {
-				// Aught sizes are numbers too: 0 is 1/0.
-				gauge := float64(p.Gauge.Number())
-				c = c.With(card.Fact{Slot: "wire.gauge", Value: &gauge, Unit: "AWG", Said: listed + p.Name})
-			}
-		}
-	}
-	return c
-}
-
-// listed leads the words behind a fact that the shelf states.
-const listed = "on the shelf, "
-
-// listing puts a number of the shelf's list on a card; 0 is not on the list.
-func listing(c card.Card, slot string, x float64, name string) card.Card {
-	if x == 0 {
-		return c
-	}
-	return c.With(card.Fact{Slot: slot, Value: &x, Said: listed + name})
-}
-
-// solved solves a card for what a rig is made up from, which is chosen by values.
-func solved(c card.Card) *sheet.Solution {
-	given, duty := fit.Givens(c)
-	return sheet.StandardBook().SolveNominal(sheet.Question{Given: given, Duty: duty, Want: rigWants})
 }
 
 func offered(o match.Offer, all []match.Offer) answer.Offer {

@@ -1,6 +1,7 @@
 package reasoner
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -36,7 +37,10 @@ var steerRows = []steerRow{
 	{"units", (*Session).setUnits},
 }
 
-// steer answers a colon word; an unknown one gets the list.
+// doorWords are the colon words that the program around a session answers.
+var doorWords = []string{"boats", "drill", "forget", "help", "keep", "open", "quit", "sheet"}
+
+// steer answers a colon word; an unknown one gets the nearest, or the list.
 func (s *Session) steer(line, word, arg string) answer.Answer {
 	a := answer.Answer{Question: line, Steer: word}
 	for _, r := range steerRows {
@@ -46,11 +50,16 @@ func (s *Session) steer(line, word, arg string) answer.Answer {
 			return a
 		}
 	}
-	var known []string
+	known := slices.Clone(doorWords)
 	for _, r := range steerRows {
-		known = append(known, ":"+r.word)
+		known = append(known, r.word)
 	}
-	a.Problems = []answer.Problem{{Kind: "out-of-scope", Said: ":" + word, Text: "There is no :" + word + ". The words that steer are " + strings.Join(known, ", ") + ", :sheet, :keep, :open, :boats, :forget, :help and :quit."}}
+	slices.Sort(known)
+	text := "There is no :" + word + ". The words that steer are :" + either(known, ", :", " and :") + "."
+	if near := closest(word, known); len(near) > 0 {
+		text = "There is no :" + word + ". Did you mean :" + either(near, ", :", " or :") + "? :help lists all."
+	}
+	a.Problems = []answer.Problem{{Kind: "out-of-scope", Said: ":" + word, Text: text}}
 	a.Finish()
 	return a
 }
@@ -65,7 +74,7 @@ func (s *Session) showBoat(a *answer.Answer, _ string) {
 		have[f.Slot] = true
 	}
 	if len(s.now.card.Facts) > 0 {
-		f := fit.Solve(s.now.card, []string{string(meaning.Fit)}, s.sys, nil)
+		f := fit.Solve(s.onBank(s.now, []string{string(meaning.Fit)}), []string{string(meaning.Fit)}, s.sys, nil)
 		a.Assumed = f.Assumed(grounded(f, f.Figures()))
 	}
 	for _, x := range a.Assumed {
@@ -85,7 +94,11 @@ func (s *Session) showBoat(a *answer.Answer, _ string) {
 func (s *Session) showWhy(a *answer.Answer, arg string) {
 	id, ok := findFigure(arg)
 	if !ok {
-		a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Said: arg, Text: "Which figure? Say one of: " + strings.Join(figureNames(), ", ") + "."})
+		text := "Which figure? Say one of: " + strings.Join(figureNames(), ", ") + "."
+		if near := nearFigures(arg); len(near) > 0 {
+			text = "Which figure is that? Did you mean " + either(near, ", ", " or ") + "? :why alone lists all."
+		}
+		a.Problems = append(a.Problems, answer.Problem{Kind: "ambiguous", Said: arg, Text: text})
 		return
 	}
 	f := s.solveFor(id)

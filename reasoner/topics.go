@@ -38,7 +38,7 @@ func topicsOf(out meaning.Outcome, before []string) []string {
 	}
 	switch {
 	case len(topics) > 0:
-		return topics
+		return unmeant(topics, out)
 	case out.Wish.Why || len(out.Changed) > 0 && len(before) > 0:
 		return before
 	}
@@ -52,6 +52,20 @@ func topicsOf(out meaning.Outcome, before []string) []string {
 	return []string{string(meaning.Concept)}
 }
 
+// unmeant leaves out a run time that words of two meanings ask for where no
+// battery was named: "how far can I run 6 gauge" asks for feet, "how much current
+// does it hold" for a stream.
+func unmeant(topics []string, out meaning.Outcome) []string {
+	has := func(slot string) bool { _, ok := out.Card.Get(slot); return ok }
+	asked := func(t meaning.Topic) bool { return slices.Contains(topics, string(t)) }
+	wire := asked(meaning.Wire) && has("wire.gauge")
+	stream := asked(meaning.Hold) && slices.Contains(out.Wish.Words, "current") && !has("use.hours")
+	if !wire && !stream || slices.ContainsFunc(batterySlots, has) {
+		return topics
+	}
+	return slices.DeleteFunc(slices.Clone(topics), func(t string) bool { return t == string(meaning.Runtime) })
+}
+
 // lasting are the topics that a later "what about 24 volt?" goes on with. An
 // explanation in between displaces nothing, and a fitting once asked for stays
 // beside whatever was asked of it since.
@@ -61,6 +75,18 @@ func lasting(topics, before []string) []string {
 	}
 	if fitting := string(meaning.Fit); slices.Contains(before, fitting) && !slices.Contains(topics, fitting) {
 		return append(slices.Clone(topics), fitting)
+	}
+	return topics
+}
+
+// leads are the topics that a later turn's headline is about: those asked for
+// last, though a fitting stands beside them.
+func leads(topics []string, out meaning.Outcome, now state) []string {
+	if !figured(topics) || goesOn(out, now.topics) {
+		return now.lead
+	}
+	if timing(topics) && slices.ContainsFunc(out.Wish.Words, func(w string) bool { return w == "hold" || w == "position hold" }) && !slices.Contains(topics, string(meaning.Hold)) {
+		return append(slices.Clone(topics), string(meaning.Hold)) // hours of holding
 	}
 	return topics
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"heronlake.example/ask/calc/sheet"
+	"heronlake.example/ask/calc/typical"
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/reasoner/advise"
 	"heronlake.example/ask/reasoner/answer"
@@ -32,7 +33,7 @@ func (s *Session) talk(line string) answer.Answer {
 		a.FollowUp = true
 		return s.finish(s.answerCard(a, before, s.now.topics, meaning.Wish{}))
 	case meaning.Fresh:
-		next := state{card: out.Card, topics: topicsOf(out, nil)}
+		next := state{card: out.Card, topics: topicsOf(out, nil), proposed: sizes(topicsOf(out, nil)), day: out.Card}
 		s.keep(next)
 		if len(out.Card.Facts) == 0 && len(out.Wish.Topics) == 0 {
 			a.Reply = "Starting over: nothing is known."
@@ -51,75 +52,134 @@ func (s *Session) talk(line string) answer.Answer {
 	if len(out.Changed) == 0 && !figured(topics) {
 		talkOnly(&a)
 	}
-	next := state{card: out.Card, topics: lasting(topics, s.now.topics)}
+	next := state{card: out.Card, topics: lasting(topics, s.now.topics), lead: leads(topics, out, s.now), proposed: s.now.proposed || sizes(topics), day: dayAfter(s.now, out.Card, out.Changed, topics)}
 	if len(out.Changed) > 0 {
 		s.keep(next)
 	} else { // nothing to take back, but what was asked is remembered
-		s.now.card, s.now.topics = next.card, next.topics
+		s.now.card, s.now.topics, s.now.lead, s.now.proposed, s.now.day = next.card, next.topics, next.lead, next.proposed, next.day
 	}
 	return s.finish(s.answerCard(a, before, topics, out.Wish))
 }
 
 // answerCard fills the answer from the card as it stands.
 func (s *Session) answerCard(a answer.Answer, before state, topics []string, wish meaning.Wish) answer.Answer {
-	c := s.now.card
-	a.Understood = understood(c, &before.card, s.sys)
+	a.Understood = understood(s.now.card, &before.card, s.sys)
+	lead := s.now.lead
+	if asksBank(s.now, topics) {
+		topics = append([]string{string(meaning.Bank)}, topics...)
+		lead = append([]string{string(meaning.Bank)}, lead...)
+	}
+	c := s.onBank(s.now, topics)
 	blocked := slices.ContainsFunc(a.Problems, func(p answer.Problem) bool {
 		return p.Kind == "contradiction" || p.Kind == "out-of-range"
 	})
-	in := advise.In{Card: c, Topics: topics, Over: wish.Over, Judge: wish.Judge, Words: wish.Words, Sys: s.sys}
+	in := advise.In{Unmet: s.unmetVolts(s.now.card), Card: c, Topics: topics, Lead: lead, Over: wish.Over, Judge: wish.Judge, Words: wish.Words, Sys: s.sys}
+	var old *fit.Fit
 	if !blocked && figured(topics) {
 		f := fit.Solve(c, topics, s.sys, nil)
 		a.Figures = grounded(f, f.Figures())
 		in.Sol, in.Shown = f.Sol, figureCells(a.Figures)
+		if !in.AboutStream() { // asked of wind, a boat is not told of streams
+			setAside(a.Figures, sheet.HoldCurrent)
+		}
+		if f.SaidCell(sheet.WireGaugeSaid) && !f.SaidCell(sheet.WireRun) && !f.SaidCell(sheet.BoatLength) { // a drop over a run that nobody named
+			setAside(a.Figures, sheet.WireGauge, sheet.WireDrop, sheet.WireThrustLoss)
+		}
+		if a.FollowUp {
+			old = fit.Solve(s.onBank(before, topics), topics, s.sys, nil)
+			in.Was = old.Sol
+		}
 		a.Headline = limits(f)
 		if len(a.Figures) > 0 {
 			a.Assumed = f.Assumed(a.Figures)
 			a.Steps = f.Steps(figureCells(a.Figures)...)
 			a.Headline = strings.TrimSpace(advise.Headline(in) + " " + a.Headline)
 			a.Notice = advise.Notice
+			if left := leftOver(&a); left != "" && slices.ContainsFunc(topics, isSum) {
+				a.Headline += " Not counted: " + left + "."
+			}
+			if text := s.metered(&a, f); text != "" {
+				a.Headline = text
+			}
 		}
 		if q := f.Ask(); q != nil && (len(a.Figures) > 0 || !slices.ContainsFunc(topics, isWorded)) {
 			a.Ask = []answer.Ask{*q}
 		}
-		s.now.offer = s.shelf(&a, c, f, topics)
+		s.now.offer = s.shelf(&a, s.withoutUnmet(onDay(s.now)), f, topics)
+		s.now.offers = a.Offers
 		s.now.fit = f
 		if wish.Why {
 			a.Headline = because(f, a.Figures, a.Headline)
 		}
 	}
+	if _, told := c.Get("temperature.air"); told && !blocked && a.Headline == "" && !figured(topics) {
+		// Whether a cold battery may be charged is a plain no, whatever the notes add.
+		cold := in
+		cold.Sol = fit.Solve(c, []string{string(meaning.Charger)}, s.sys, nil).Sol
+		a.Headline = advise.ChargedCold(cold)
+	}
 	if !blocked {
 		a.Choices = advise.Choices(in)
 		if t := s.compare(c, wish.Over, wish.Compare); t != nil {
 			a.Tables = []answer.Table{*t}
-			if a.Headline == "" {
-				a.Headline = t.Verdict
-			}
+			setAgainst(a.Figures, wish.Over)
+			a.Headline = verdictFirst(t.Verdict, a.Headline, slices.Contains(topics, string(meaning.Fit)))
 		}
 	}
 	s.cite(&a, in, topics, wish)
-	if len(a.Figures) == 0 && len(a.Passages) > 0 && len(a.Read) == 0 {
+	if len(a.Figures) == 0 && len(a.Passages) > 0 && len(a.Read) == 0 && slices.ContainsFunc(topics, isWorded) {
 		a.Ask = nil // the passages answer; there is no figure for a measure to settle
 	}
-	s.compareTurns(&a, in, before, topics)
+	s.compareTurns(&a, in, before, old, topics)
 	return a
 }
 
+// unmetVolts is a voltage that was said for a motor still to be chosen, and for
+// which none is built that meets the need, "" otherwise: the answer to it is no,
+// and the pick is made without it.
+func (s *Session) unmetVolts(c card.Card) string {
+	_, named := c.Get("motor.thrust")
+	v, said := c.Get("motor.voltage")
+	if !said || named || v.Value == nil {
+		return ""
+	}
+	sol := fit.Solve(c, []string{string(meaning.Thrust)}, s.sys, nil).Sol
+	_, most := typical.RatingRange(unit.Voltage(*v.Value))
+	if !sol.Has(sheet.ThrustClass) || sol.Value(sheet.ThrustClass) <= most.Newtons()*(1+1e-9) {
+		return ""
+	}
+	return unit.Show(*v.Value, unit.Volt, s.sys)
+}
+
+func (s *Session) withoutUnmet(c card.Card) card.Card {
+	if s.unmetVolts(c) == "" {
+		return c
+	}
+	return c.Without("motor.voltage")
+}
+
 // compareTurns says what this turn moved against the card before it.
-func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, topics []string) {
+func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, old *fit.Fit, topics []string) {
 	if len(before.card.Facts) == 0 || in.Sol == nil {
 		a.FollowUp = false // nothing to follow: the whole answer is news
 		return
 	}
-	old := fit.Solve(before.card, topics, s.sys, nil)
-	a.Changed = fit.Changes(old, s.now.fit)
-	fit.Moved(a.Figures, old)
-	if a.FollowUp && !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return f.Moved && (f.Asked || f.Decides) }) {
-		a.Reply = "That moves none of the figures that decide."
+	if old == nil {
+		old = fit.Solve(s.onBank(before, topics), topics, s.sys, nil)
 	}
+	a.Changed = fit.Changes(old, s.now.fit)
+	fit.Moved(a.Figures, old, s.now.fit)
 	was := in
 	was.Card, was.Sol, was.Shown, was.Words = before.card, old.Sol, nil, nil
-	advise.Moved(a, was)
+	picks := advise.Moved(a, was)
+	a.Changed = append(a.Changed, s.shelfMoved(a, before)...)
+	if len(a.Changed) < fit.MostChanges { // they stand below with their reasons
+		a.Changed = append(a.Changed, picks...)
+	}
+	was.Was, was.Judge, was.Unmet = old.Sol, in.Judge, s.unmetVolts(before.card)
+	if a.FollowUp && a.Reply == "" && len(a.Changed) == 0 && advise.Headline(was) == advise.Headline(in) && !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return f.Moved && (f.Asked || f.Decides) }) {
+		a.Reply = "That moves none of the figures that decide."
+	}
 }
 
 // chosenBetween marks the numbers of a choice ("12 or 24 volt?") as such: they are
@@ -148,6 +208,55 @@ func talkOnly(a *answer.Answer) {
 			a.Read[i].As = "talk"
 		}
 	}
+}
+
+// isSum reports a topic whose figure is a sum of all that was told: what found no
+// place makes it wrong.
+func isSum(topic string) bool {
+	return topic == string(meaning.Capacity) || topic == string(meaning.Weight)
+}
+
+// leftOver are the words of the line that found no place, as they were said.
+func leftOver(a *answer.Answer) string {
+	var out []string
+	for _, p := range a.Problems {
+		if p.Kind == "unplaced" && p.Said != "" {
+			out = append(out, "\""+p.Said+"\"")
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+// setAside leaves figures to --json and :why.
+func setAside(figures []answer.Figure, ids ...sheet.ID) {
+	for i := range figures {
+		if id, ok := sheet.Lookup(figures[i].ID); ok && slices.Contains(ids, id) {
+			figures[i].Asked, figures[i].Decides = false, false
+		}
+	}
+}
+
+// setAgainst leaves to the table of a comparison the figures that it tells: beside
+// it, a figure of the thing that is taken for granted is a third that nobody named.
+func setAgainst(figures []answer.Figure, over string) {
+	for _, r := range compareRows {
+		if r.over != over || over == "motor.thrust" || over == "motor.voltage" {
+			continue
+		}
+		setAside(figures, r.figures...)
+	}
+}
+
+// verdictFirst is the first sentence of a comparison: its verdict, before the pick where a
+// motor was asked for besides.
+func verdictFirst(verdict, headline string, fitting bool) string {
+	switch {
+	case verdict == "":
+		return headline
+	case fitting && headline != "":
+		return verdict + " " + headline
+	}
+	return verdict
 }
 
 // because leads an answer to "why?" with the working of the figure asked about.
@@ -185,6 +294,9 @@ func figureCells(figures []answer.Figure) []sheet.ID {
 // of the question; what cannot be true at all is refused by package meaning.
 func limits(f *fit.Fit) string {
 	for _, w := range f.Wanted {
+		if w.ID == sheet.ThrustClass && f.Sol.Has(sheet.ThrustNeed) && !f.Sol.Has(sheet.MotorThrust) && slices.Contains(f.Topics, string(meaning.Fit)) {
+			continue // the headline says that no single motor does it
+		}
 		if err := f.Sol.Err(w.ID); err != nil && !f.Sol.Has(w.ID) && (w.Asked || w.Decides) {
 			return upper(err.Error()) + "."
 		}

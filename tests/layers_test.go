@@ -38,7 +38,7 @@ var layers = []struct {
 	{"reasoner/match", []string{"reasoner/card", "reasoner/answer", "calc", "kb/stock"}},
 	{"reasoner/drill", []string{"reasoner", "calc", "kb"}},
 	{"cmd/ask", []string{"cmd/ask", "reasoner", "index", "kb", "calc/unit",
-		"github.com/peterh/liner", "github.com/spf13", "go.yaml.in/yaml/v3", "golang.org/x/term"}},
+		"github.com/peterh/liner", "github.com/spf13", "go.yaml.in/yaml/v3", "golang.org/x/term", "golang.org/x/sys/unix"}},
 	{"cmd/ask/text", []string{"reasoner/answer", "calc/unit", "github.com/mattn/go-runewidth"}},
 	{"cmd/ask/sheet", []string{"reasoner/answer", "calc/unit", "cmd/ask/text"}},
 	{"cmd/ask/store", []string{"reasoner/card", "github.com/rogpeppe/go-internal/lockedfile", "go.yaml.in/yaml/v3", "golang.org/x/text"}},

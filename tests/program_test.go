@@ -34,7 +34,7 @@ var program = sync.OnceValues(func() (string, error) {
 	if runtime.GOOS == "windows" {
 		file += ".exe"
 	}
-	build := exec.Command("go", "build", "-o", file, "../cmd/ask")
+	build := exec.Command("go", "build", "-buildvcs=false", "-o", file, "../cmd/ask")
 	build.Env = append(os.Environ(), "CGO_ENABLED=0")
 	if out, err := build.CombinedOutput(); err != nil {
 		return "", fmt.Errorf("the program does not build: %w\n%s", err, out)
@@ -65,7 +65,7 @@ func ask(t *testing.T, env []string, input string, args ...string) (out string, 
 	if err != nil && !errors.As(err, &exit) {
 		t.Fatal(err)
 	}
-	if strings.Contains(stderr.String(), "goroutine ") {
+	if strings.Contains(stderr.String(), "goroutine ") || strings.Contains(stderr.String(), "a fault of this program") {
 		t.Fatalf("the program crashed on %q %q:\n%s", args, input, stderr.String())
 	}
 	return stdout.String(), cmd.ProcessState.ExitCode()

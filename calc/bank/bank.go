@@ -14,7 +14,8 @@
 // about a twentieth and one times the rated capacity an hour; below the rated
 // current it promises more than the battery holds, so that the charge is capped
 // there. Its exponent varies between batteries of one kind by more than the
-// temperature usually does. Pulsed loads recover a little and are not credited.
+// temperature usually does. Cold is known from -3.9 C (lithium: -10 C) up; a little
+// below the figures are carried on with a word, and colder none is given. Pulsed loads recover a little and are not credited.
 // A lithium iron phosphate battery is treated by the same law with an exponent
 // near one; its own protection may switch it off earlier.
 package bank

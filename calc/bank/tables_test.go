@@ -243,3 +243,33 @@ func TestRestTableAgainstGonum(t *testing.T) {
 		}
 	})
 }
+
+// Past the cold end of the figures the curve goes on, without a step and without
+// rising, and ends where a battery may give nothing.
+func TestBeyondTheColdEnd(t *testing.T) {
+	for _, x := range []struct {
+		c            bank.Chemistry
+		end, coldest float64
+	}{{bank.Flooded, -3.9, -18}, {bank.Lithium, -10, -20}} {
+		at, err := bank.Beyond(x.c, unit.Celsius(x.end))
+		last := at
+		if in, _ := bank.CapacityFactor(x.c, unit.Celsius(x.end)); err != nil || at != in {
+			t.Errorf("%v at %g C: %g, %v; the figure of the range is %g", x.c, x.end, at, err, in)
+		}
+		for c := x.end - 0.1; c >= x.coldest; c -= 0.1 {
+			f, err := bank.Beyond(x.c, unit.Celsius(c))
+			if err != nil || !(f < last && last-f < 0.01) {
+				t.Fatalf("%v at %.1f C: %g after %g, %v", x.c, c, f, last, err)
+			}
+			last = f
+		}
+		var out *band.OutsideError
+		if _, err := bank.Beyond(x.c, unit.Celsius(x.coldest-0.1)); !errors.As(err, &out) {
+			t.Errorf("%v below %g C: %v, want a *band.OutsideError", x.c, x.coldest, err)
+		}
+	}
+	// The published polynomial at 0 F asks for 1.997 times the size.
+	if f, _ := bank.Beyond(bank.Flooded, unit.Fahrenheit(0)); math.Abs(f-0.5008) > 5e-5 {
+		t.Errorf("flooded at 0 F gives %.4f", f)
+	}
+}

@@ -20,8 +20,12 @@ func LeadSizeFactor(t unit.Temperature) (float64, error) {
 	if err := band.Within("electrolyte temperature", "C", t.Celsius(), lowestLeadTemperature, highestLeadTemperature); err != nil {
 		return 0, err
 	}
-	x := t.Celsius() / 100
-	return ((-2.8117*x+4.1916)*x-2.4941)*x + 1.405, nil
+	return sizeFactor(t.Celsius()), nil
+}
+
+func sizeFactor(celsius float64) float64 {
+	x := celsius / 100
+	return ((-2.8117*x+4.1916)*x-2.4941)*x + 1.405
 }
 
 // lithiumCapacity is the share of the rated capacity that lithium iron phosphate
@@ -52,6 +56,36 @@ func CapacityFactor(c Chemistry, t unit.Temperature) (float64, error) {
 	}
 	return 1, nil
 }
+
+// Beyond carries CapacityFactor on past the cold end of its range, by the same
+// polynomial or the last line of the table: a figure with nothing behind it, to be
+// shown with a word. Valid down to -18 C for lead-acid and -20 C for lithium,
+// from memory of what batteries still do; colder it refuses with a
+// *band.OutsideError. Within the range it is CapacityFactor.
+func Beyond(c Chemistry, t unit.Temperature) (float64, error) {
+	low, _ := TemperatureRange(c)
+	if !(t < low) {
+		return CapacityFactor(c, t)
+	}
+	x := t.Celsius()
+	if c.Lead() {
+		if err := band.Within("battery temperature", "C", x, coldestLead, lowestLeadTemperature); err != nil {
+			return 0, err
+		}
+		return 1 / sizeFactor(x), nil
+	}
+	if err := band.Within("battery temperature", "C", x, coldestLithium, lithiumCapacity[0].t); err != nil {
+		return 0, err
+	}
+	a, b := lithiumCapacity[0], lithiumCapacity[1]
+	return a.share + (b.share-a.share)*(x-a.t)/(b.t-a.t), nil
+}
+
+// Ends of Beyond, from memory.
+const (
+	coldestLead    = -18.0 // C
+	coldestLithium = -20.0 // C
+)
 
 // TemperatureRange is where CapacityFactor holds.
 func TemperatureRange(c Chemistry) (low, high unit.Temperature) {

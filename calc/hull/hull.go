@@ -114,6 +114,19 @@ func (c *Curve) At(u unit.Speed) Parts {
 	}
 }
 
+// DragCoefficients are the bare numbers behind Curve.At: the friction coefficient,
+// the residuary resistance by weight, and Holtrop and Mennen's c6 of the transom.
+type DragCoefficients struct{ Friction, Residuary, Transom float64 }
+
+// Coefficients at a speed; the zero value at rest.
+func (c *Curve) Coefficients(u unit.Speed) DragCoefficients {
+	v := math.Abs(float64(u))
+	if v == 0 {
+		return DragCoefficients{}
+	}
+	return DragCoefficients{ITTC57(v * c.reynolds), c.series.residuary(v * c.froude), transomCoefficient(v * c.transomFroude)}
+}
+
 // Froude is the Froude number of a speed on a waterline length.
 func Froude(u unit.Speed, l unit.Length) float64 {
 	return float64(u) / math.Sqrt(unit.StandardGravity*float64(l))

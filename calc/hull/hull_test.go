@@ -294,3 +294,14 @@ func BenchmarkResistance(b *testing.B) {
 	}
 	_ = sum
 }
+
+// TestResistanceWithoutALength has nothing to say, and must not end the program:
+// a range that begins at nothing is moved to its ends.
+func TestResistanceWithoutALength(t *testing.T) {
+	for _, l := range []unit.Length{0, -1, unit.Length(math.NaN()), 1e-300} {
+		b := Body{Displacement: 500, Waterline: l, Beam: 1.5, Slenderness: 4.5, Prismatic: 0.6, Waterplane: 0.75, Wetted: 6, FormFactor: 1.1, Hulls: 1}
+		if got := b.Resistance(Water{Density: 1000, Viscosity: 1e-6}, 1).Total(); got >= 0 && !math.IsInf(float64(got), 0) && l != 1e-300 {
+			t.Errorf("a waterline of %v gives %v", l, got)
+		}
+	}
+}

@@ -90,6 +90,9 @@ func inSeries(prismatic, slenderness float64) seriesPlace {
 }
 
 func (p *seriesPlace) residuary(fn float64) float64 {
+	if math.IsInf(fn, 0) || math.IsNaN(fn) {
+		return math.NaN() // a hull without a length
+	}
 	const last = len(seriesFn) - 1
 	step := seriesFn[1] - seriesFn[0]
 	scale := p.scale
@@ -98,7 +101,7 @@ func (p *seriesPlace) residuary(fn float64) float64 {
 		scale *= r * r * r * r
 		fn = seriesFn[0]
 	}
-	k := min(int((fn-seriesFn[0])/step), last-1)
+	k := int(min((fn-seriesFn[0])/step, float64(last-1)))
 	f := (fn - seriesFn[0] - float64(k)*step) / step
 	var sum float64
 	for c, curve := range p.curves {

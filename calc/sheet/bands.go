@@ -5,6 +5,7 @@ import (
 	"math/bits"
 
 	"heronlake.example/ask/calc/band"
+	"heronlake.example/ask/calc/unit"
 )
 
 // bitset is a set of small numbers.
@@ -52,6 +53,8 @@ func bitsets(n, size int) []bitset {
 // Where a change makes a ladder take another step, everything behind it jumps to
 // another motor or wire. Several inputs that cause the same jump do not make it
 // larger, so of the jumps only the farthest counts.
+//
+// What cannot be below nothing has no end there: see possible.
 func (s *Solution) setBands() {
 	sp := newSpreading(s)
 	for i := range s.steps {
@@ -67,7 +70,7 @@ func (s *Solution) setBands() {
 	}
 	for j := range s.steps {
 		if st := &s.steps[j]; st.Origin == Computed && !st.Row.Ladder {
-			st.Band = sp.far.band(j, st.Value)
+			st.Band = possible(st.ID, sp.far.band(j, st.Value))
 		}
 	}
 	s.setLadders(sp.vals)
@@ -146,6 +149,32 @@ func (f deviations) add(j int, d float64, jumped bool) {
 	default:
 		f.above[j] += d * d
 	}
+}
+
+// mayBeNegative reports whether a cell means something below nothing: what is
+// left over and can be missing. Of the rest, points on a scale apart, none can.
+func mayBeNegative(id ID) bool {
+	switch id {
+	case LoadMargin, LoadAdded, ShaftSpare, ShaftSubmerged, ShaftWaveLimit, TrimFreeboard, WireMilsExtra:
+		return true
+	}
+	return false
+}
+
+// possible cuts a band at what can be. Deviations that add up by their squares
+// know nothing of such ends: a push that swinging may raise fourfold, and lowers
+// at most to nothing, gets a low end below nothing. A share ends at the whole.
+func possible(id ID, b band.Band[float64]) band.Band[float64] {
+	switch form := cells[id].Form; {
+	case form == unit.Degree, form == unit.InsulationClass, form == unit.WireGauge, mayBeNegative(id):
+		return b
+	case form == unit.Fraction && b.Nominal <= 1:
+		b.High = min(b.High, 1)
+	}
+	if b.Nominal >= 0 {
+		b.Low = max(b.Low, 0)
+	}
+	return b
 }
 
 func (f deviations) band(j int, nominal float64) band.Band[float64] {

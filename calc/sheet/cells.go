@@ -37,6 +37,7 @@ var (
 	UseThrottle   = slot("use.throttle", unit.Fraction, "Throttle")
 	UseStyle      = word("use.style", "Way of fishing")
 	UseDistance   = slot("use.distance", unit.TripLength, "Trip distance")
+	UseDocking    = word("use.docking", "Only in and out of a berth")
 
 	MotorThrust  = slot("motor.thrust", unit.Rating, "Motor's rated thrust")
 	MotorVoltage = slot("motor.voltage", unit.Volt, "Motor's voltage")
@@ -54,12 +55,14 @@ var (
 	BatteryVoltage   = slot("battery.voltage", unit.Volt, "Each battery's voltage")
 	BatteryLayout    = word("battery.layout", "Bank layout")
 	BatteryReserve   = slot("battery.reserve", unit.Hour, "Reserve capacity at 25 A")
+	BatteryLeft      = slot("battery.charge-left", unit.Fraction, "Charge left")
 
 	WireRun        = slot("wire.run", unit.RunLength, "Wire run, one way")
 	WireGaugeSaid  = slot("wire.gauge-said", unit.WireGauge, "Wire fitted")          // wire.gauge as a slot
 	WireDropTarget = slot("wire.drop-target", unit.Fraction, "Voltage drop allowed") // wire.drop as a slot
 	WireInsulation = slot("wire.insulation", unit.InsulationClass, "Insulation rating")
 	WirePlace      = word("wire.place", "Where the wire runs")
+	BreakerSaid    = slot("breaker.in-hand", unit.Ampere, "Breaker in hand")
 
 	ChargeHours = slot("charge.hours", unit.Hour, "Hours to charge")
 	ChargerSaid = slot("charger.current-said", unit.Ampere, "Charger on hand") // charger.current as a slot
@@ -113,7 +116,7 @@ var (
 	WireGauge       = figure("wire.gauge", unit.WireGauge, "Wire gauge")
 	WireDrop        = figure("wire.drop", unit.Fraction, "Voltage drop in the wire")
 	WireVolts       = figure("wire.volts", unit.Volt, "Volts lost in the wire")
-	WireAmpacity    = figure("wire.ampacity", unit.Ampere, "What the wire may carry")
+	WireAmpacity    = figure("wire.ampacity", unit.Ampacity, "What the wire may carry")
 	WireThrustLoss  = figure("wire.thrust-loss", unit.Fraction, "Thrust lost to the drop")
 	BreakerRating   = figure("breaker.rating", unit.Ampere, "Breaker")
 	BreakerDistance = figure("breaker.distance", unit.DeckLength, "Breaker to battery, along the wire")

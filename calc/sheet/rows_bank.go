@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"slices"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/bank"
@@ -20,6 +21,7 @@ var (
 	BatteryExponent   = inner("battery.peukert", unit.Factor, "Peukert exponent")
 	BatteryHourRate   = inner("battery.hour-rate", unit.Hour, "Hours at which the capacity is rated")
 	BatteryCold       = inner("battery.cold-factor", unit.Fraction, "Capacity left at this temperature")
+	BatteryColdDoubt  = inner("battery.cold-doubt", unit.Factor, "Capacity left, against the figures carried on")
 	BatteryLongDepth  = inner("battery.depth-long-life", unit.Fraction, "Depth for a long life")
 	BatteryLimitDepth = inner("battery.depth-limit", unit.Fraction, "Depth at the limit")
 	BatteryAgeing     = inner("battery.ageing", unit.Fraction, "Capacity left near the end of life")
@@ -31,16 +33,15 @@ var (
 	// BankNeed is the capacity that the day asks for, BatteryEach the capacity
 	// of one battery, in hand or still to be bought.
 	BankNeed = inner("bank.need", unit.AmpHour, "Capacity needed")
-	// BankLimitNeed is the capacity that carries the hours said when it is drawn
-	// down to the limit, and BankLimitStrings how many strings that takes: what a
-	// second string buys is a longer life.
+	// BankLimitNeed is the capacity that carries the hours said when new batteries
+	// are drawn down to the limit: it decides how many strings are sold. What a
+	// further string buys is a longer life, and BankSpareStrings says how many that
+	// would take.
 	BankLimitNeed    = inner("bank.need-limit", unit.AmpHour, "Capacity needed when drawn to the limit")
-	BankLimitStrings = inner("bank.strings-limit", unit.Count, "Strings when drawn to the limit")
+	BankSpareStrings = inner("bank.strings-long-life", unit.Count, "Strings for a long life")
 	BatteryEach      = inner("battery.each", unit.AmpHour, "Capacity of each battery")
 	BatteryCase      = word("battery.case", "Case size that holds it")
-	// RunDepth is the share of the charge that a run time uses: of given
-	// batteries up to the limit, of a bank for hours that were said what it was
-	// sized for.
+	// RunDepth is the share of the charge that a run time uses.
 	RunDepth      = inner("runtime.depth", unit.Fraction, "Share of the charge used")
 	RuntimeFull50 = inner("runtime.full-long-life", unit.Hour, "Run time at full throttle, to the depth for a long life")
 	RuntimeUse50  = inner("runtime.cruise-long-life", unit.Hour, "Run time in use, to the depth for a long life")
@@ -92,20 +93,12 @@ func ratedBank(v View) bank.Battery {
 	return bank.Battery{Capacity: v.Charge(BankCapacity), HourRate: v.Hours(BatteryHourRate), Exponent: v.Of(BatteryExponent)}
 }
 
-var bankRows = joinRows(batteryRows, layoutRows, needRows, bankFigureRows, depthRows,
+var bankRows = slices.Concat(batteryRows, layoutRows, needRows, bankFigureRows, depthRows,
 	runtimeRows(RuntimeFull, MotorCurrent, RuntimeFull50, BatteryLimitDepth, "full throttle"),
 	dutyRows,
 	runtimeRows(RuntimeCruise, CruiseCurrent, RuntimeUse50, RunDepth, "use"),
 	runtimeRows(RuntimeHold, HoldDayCurrent, RuntimeHold50, BatteryLimitDepth, "holding"),
 	rangeRows)
-
-func joinRows(groups ...[]Row) []Row {
-	var all []Row
-	for _, g := range groups {
-		all = append(all, g...)
-	}
-	return all
-}
 
 // layoutRows: how the batteries are joined.
 var layoutRows = []Row{
@@ -146,28 +139,27 @@ var layoutRows = []Row{
 	{Name: "strings from the batteries in hand", Gives: BankStrings, Needs: []ID{BatteryCount, BankSeries}, Source: bankPractice, Basis: Practice,
 		Formula: "{battery.count} / {bank.series}, whole strings",
 		Compute: stringsInHand},
-	{Name: "strings when drawn to the limit", Gives: BankLimitStrings, Needs: []ID{BankLimitNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Source: bankPractice, Basis: Practice, Ladder: true,
+	{Name: "strings for a long life", Gives: BankSpareStrings, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Source: bankPractice, Basis: Practice, Ladder: true,
 		When:    noBattery,
-		Formula: "{bank.need-limit} in {battery.chemistry} batteries of a usual size, whole strings",
-		Compute: func(v View) (float64, error) { return stringsFor(v, BankLimitNeed), nil }},
-	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity, BankLimitStrings}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
+		Formula: "{bank.need} in {battery.chemistry} batteries of a usual size, whole strings",
+		Compute: func(v View) (float64, error) { return stringsFor(v, BankNeed), nil }},
+	{Name: "strings for the hours said", Gives: BankStrings, Needs: []ID{BankLimitNeed, BatteryChemistry}, May: []ID{BatteryCapacity, BankSpareStrings, MotorCount}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice, Ladder: true,
 		When: func(v View) bool {
 			return noBattery(v) && hoursSaid(v)
 		},
-		Formula: "{bank.need} in {battery.chemistry} batteries of a usual size, whole strings",
-		Compute: func(v View) (float64, error) {
-			n := stringsFor(v, BankNeed)
-			if least := v.Of(BankLimitStrings); v.Noting() && least > 0 && n > least {
-				v.Warn("drawn to the limit, " + number(least) + " would do, and wear out sooner")
-			}
-			return n, nil
+		Formula: "{bank.need-limit} in {battery.chemistry} batteries of a usual size, whole strings, one for each motor at least",
+		Compute: func(v View) (float64, error) { return max(stringsFor(v, BankLimitNeed), v.Of(MotorCount)), nil }},
+	{Name: "a set for each of several motors", Gives: BankStrings, Needs: []ID{MotorCount}, May: []ID{BatteryCapacity}, Source: bankPractice, Basis: Practice,
+		When: func(v View) bool { return noBattery(v) && v.Of(MotorCount) > 1 },
+		Assume: func(v View) (Guess, bool) {
+			return Guess{Value: band.Exactly(v.Of(MotorCount)), Why: "a set of batteries for each motor unless you say", Constant: true}, true
 		}},
 	{Name: "one string unless said", Gives: BankStrings, Source: bankPractice, Basis: Practice,
 		Assume: func(View) (Guess, bool) {
 			return Guess{Value: band.Exactly(1.0), Why: "one set of batteries unless you say", Constant: true}, true
 		}},
 	{Name: "batteries needed", Gives: BankCount, Needs: []ID{BankSeries, BankStrings}, Source: bankPractice, Basis: Practice, Ladder: true,
-		Formula: "{bank.series} in series x {bank.strings} side by side",
+		Formula: "{bank.series} x {bank.strings}, in series and side by side",
 		Compute: func(v View) (float64, error) { return v.Of(BankSeries) * v.Of(BankStrings), nil }},
 	{Name: "batteries as said", Gives: BankCount, Needs: []ID{BatteryCount}, Source: bankPractice, Basis: Said,
 		Formula: "{battery.count}",
@@ -211,24 +203,45 @@ func stringsInHand(v View) (float64, error) {
 	return n, nil
 }
 
+// nearEnough is how far a battery may fall short of the capacity that hours
+// ask for: a twentieth is less than the hours are known by (common practice, no
+// published source).
+const nearEnough = 0.05
+
 // stringsFor is how many strings of the largest usual battery hold a capacity.
 func stringsFor(v View, need ID) float64 {
+	return max(1, math.Ceil(v.Of(need)/largestOf(v)-nearEnough))
+}
+
+// largestOf is the largest battery of the kind that is usual.
+func largestOf(v View) float64 {
 	sizes := sizesOf(v)
-	return max(1, math.Ceil(v.Of(need)/sizes[len(sizes)-1]-1e-9))
+	return sizes[len(sizes)-1]
 }
 
 // sizesOf are the capacities in which a battery of the kind is sold.
 func sizesOf(v View) Ladder { return v.Ladder(BatteryEach, Ladder(usualOf(v).SizesAh)) }
 
+// berths reports a motor that only moves a boat in and out of its berth: as said,
+// or that of a sailboat of which nobody said that it fishes.
+func berths(v View) bool {
+	return v.Said(UseDocking) || v.Said(BoatHull) && v.Word(BoatHull) == typical.Sailboat && !v.Said(UseStyle)
+}
+
 // needRows: the bank that a day asks for.
 var needRows = []Row{
 	{Name: "hours of the trip", Gives: UseHours, Needs: []ID{UseDistance, CruiseSpeed}, Source: "distance over speed", Basis: Model,
-		Formula: "{use.distance} / {cruise.speed}",
+		Formula: "{use.distance} / {cruise.speed in km/h}",
 		Compute: func(v View) (float64, error) {
 			if v.Of(CruiseSpeed) <= 0 {
 				return 0, &RangeError{Cell: CruiseSpeed, Value: v.Of(CruiseSpeed), Text: "a trip needs a speed above nothing"}
 			}
 			return v.Of(UseDistance) / v.Of(CruiseSpeed) / 3600, nil
+		}},
+	{Name: "hours of a berthing motor unless said", Gives: UseHours, Said: []ID{UseDocking, BoatHull, UseStyle}, Source: bankMemory, Basis: Estimate,
+		When: berths,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Value: typical.HoursInHarbour, Why: "about an hour in and out of the berth unless you say"}, true
 		}},
 	{Name: "hours of a day unless said", Gives: UseHours, Source: bankMemory, Basis: Estimate,
 		Assume: func(View) (Guess, bool) {
@@ -236,18 +249,31 @@ var needRows = []Row{
 		}},
 	{Name: "bank for the profile", Gives: BankNeed, Needs: append([]ID{DutyHours, BatteryExponent, BatteryHourRate, BatteryLongDepth, BatteryAgeing, BatteryCold}, dutyNeeds...),
 		Source: peukertSource, Basis: Model,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			return spellNeed(v, write, v.Of(BankNeed), needShares, dutyStretches(v))
+		},
 		Formula: "smallest bank that carries the profile of {duty.hours}, full throttle {motor.current}, on " + needShare + " of it, by Peukert's exponent {battery.peukert} from the {battery.hour-rate} rate",
 		Compute: func(v View) (float64, error) { return capacityFor(v, dutyStretches(v)) }},
 	steadyNeed("bank for the hours, below the rated current", "{cruise.current} x {use.hours} / "+needShare, true),
-	steadyNeed("bank for the hours", "{cruise.current} x {battery.hour-rate} x ({use.hours} / ({battery.hour-rate} x "+needShare+"))^(1/{battery.peukert})", false),
-	{Name: "bank for the hours, drawn to the limit", Gives: BankLimitNeed, Needs: []ID{CruiseCurrent, UseHours, BatteryExponent, BatteryHourRate, BatteryLimitDepth, BatteryAgeing, BatteryCold},
-		Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
-		When:    func(v View) bool { return noBattery(v) && hoursSaid(v) && len(v.Duty()) == 0 },
-		Formula: "smallest bank that gives {cruise.current} for {use.hours} on ({battery.depth-limit} x {battery.ageing} x {battery.cold-factor}) of it, by Peukert's exponent {battery.peukert} from the {battery.hour-rate} rate",
+	steadyNeed("bank for the hours", "{cruise.current} x {battery.hour-rate} x ({use.hours} / ({battery.hour-rate} x "+needShare+"))^(1 / {battery.peukert})", false),
+	{Name: "bank for the profile, drawn to the limit", Gives: BankLimitNeed, Needs: append([]ID{DutyHours, BatteryExponent, BatteryHourRate, BatteryLimitDepth, BatteryCold}, dutyNeeds...), May: []ID{BatteryCapacity},
+		Source: peukertSource, Basis: Model,
+		When: noBattery,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			return spellNeed(v, write, v.Of(BankLimitNeed), limitShares, dutyStretches(v))
+		},
+		Formula: "smallest bank that carries the profile of {duty.hours}, full throttle {motor.current}, on " + limitShare + " of it, by Peukert's exponent {battery.peukert} from the {battery.hour-rate} rate",
+		Compute: func(v View) (float64, error) { return limitCapacity(v, dutyStretches(v)) }},
+	{Name: "bank for the hours, drawn to the limit", Gives: BankLimitNeed, Needs: []ID{CruiseCurrent, UseHours, BatteryExponent, BatteryHourRate, BatteryLimitDepth, BatteryCold}, May: []ID{BatteryCapacity},
+		Source: peukertSource, Basis: Model,
+		When: noBattery,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			return spellNeed(v, write, v.Of(BankLimitNeed), limitShares, []bank.Stretch{{Current: v.Current(CruiseCurrent), Hours: v.Hours(UseHours)}})
+		},
+		Formula: "smallest bank that gives {cruise.current} for {use.hours} on " + limitShare + " of it, by Peukert's exponent {battery.peukert} from the {battery.hour-rate} rate",
 		Compute: func(v View) (float64, error) {
 			one := [1]bank.Stretch{{Current: v.Current(CruiseCurrent), Hours: v.Hours(UseHours)}}
-			c, err := bank.CapacityFor(one[:], v.Hours(BatteryHourRate), v.Of(BatteryExponent), v.Of(BatteryLimitDepth)*v.Of(BatteryAgeing)*v.Of(BatteryCold))
-			return c.AmpereHours(), err
+			return limitCapacity(v, one[:])
 		}},
 	{Name: "battery in hand", Gives: BatteryEach, Needs: []ID{BatteryCapacity}, Source: "as said, or from its case", Basis: Said,
 		Formula: "{battery.capacity}",
@@ -263,19 +289,26 @@ var needRows = []Row{
 		}},
 }
 
-// chooseBattery takes the next size up. A day that nobody described is no reason
-// to sell a second set: the largest usual size, and a word about it.
+// chooseBattery takes the next size up, and the largest where a long life would
+// ask for more: a second set is sold for hours that one cannot carry, not for
+// a day that nobody described, nor for a longer life that nobody asked for.
 func chooseBattery(v View) (float64, error) {
-	sizes, each := sizesOf(v), v.Of(BankNeed)/v.Of(BankStrings)
-	if size, ok := sizes.Next(each); ok {
+	each := v.Of(BankNeed) / v.Of(BankStrings)
+	if size, ok := sizesOf(v).Next(each / (1 + nearEnough)); ok {
 		return size, nil
 	}
 	if hoursSaid(v) {
-		v.Warn("more than a usual 12-volt battery holds: golf-cart batteries, a larger case, or lithium")
-		return each, nil
+		v.Warn("drawn further down than spares the batteries, which do carry the hours while they are new")
+	} else {
+		v.Warn("a whole day may ask for more than one set of the largest usual battery holds: say how many hours")
 	}
-	v.Warn("a whole day may ask for more than one set of the largest usual battery holds: say how many hours")
-	return sizes[len(sizes)-1], nil
+	return largestOf(v), nil
+}
+
+// spared reports whether a bank to be bought is as large as a long life asks
+// for.
+func spared(v View) bool {
+	return v.Of(BankNeed) <= largestOf(v)*v.Of(BankStrings)
 }
 
 // noBattery reports that the batteries are still to be chosen.
@@ -300,11 +333,35 @@ const needShare = "({battery.depth-long-life} x {battery.ageing} x {battery.cold
 func steadyNeed(name, formula string, slow bool) Row {
 	return Row{Name: name, Gives: BankNeed, Needs: []ID{CruiseCurrent, UseHours, BatteryExponent, BatteryHourRate, BatteryLongDepth, BatteryAgeing, BatteryCold},
 		Source: peukertSource, Basis: Model, Formula: formula,
-		When: func(v View) bool { return slow == (v.Of(UseHours) >= v.Of(BatteryHourRate)*usableShare(v)) },
+		When: func(v View) bool { return slow == (v.Of(UseHours) >= v.Of(BatteryHourRate)*usableShare(v)*(1-1e-9)) },
 		Compute: func(v View) (float64, error) {
 			one := [1]bank.Stretch{{Current: v.Current(CruiseCurrent), Hours: v.Hours(UseHours)}}
 			return capacityFor(v, one[:])
 		}}
+}
+
+// limitShare is what new batteries give at the limit.
+const limitShare = "({battery.depth-limit} x {battery.cold-factor})"
+
+func limitCapacity(v View, duty []bank.Stretch) (float64, error) {
+	c, err := bank.CapacityFor(duty, v.Hours(BatteryHourRate), v.Of(BatteryExponent), v.Of(BatteryLimitDepth)*v.Of(BatteryCold))
+	return c.AmpereHours(), err
+}
+
+// What of a bank may be used, for a long life and at the limit.
+var (
+	needShares  = []ID{BatteryLongDepth, BatteryAgeing, BatteryCold}
+	limitShares = []ID{BatteryLimitDepth, BatteryCold}
+)
+
+// spellNeed shows that the part of a bank that may be used carries a profile.
+func spellNeed(v View, write func(float64, unit.Form) string, ah float64, shares []ID, duty []bank.Stretch) string {
+	b := bank.Battery{Capacity: unit.AmpereHours(ah), HourRate: v.Hours(BatteryHourRate), Exponent: v.Of(BatteryExponent)}
+	text := "the bank where "
+	for _, id := range shares {
+		text += write(v.Of(id), unit.Fraction) + " x "
+	}
+	return text + write(ah, unit.AmpHour) + " = " + spellStretches(duty, b, write)
 }
 
 func usableShare(v View) float64 {
@@ -333,17 +390,22 @@ func capacityFor(v View, duty []bank.Stretch) (float64, error) {
 // bankFigureRows: capacity, energy and weight.
 var bankFigureRows = []Row{
 	{Name: "bank in hand", Gives: BankCapacity, Needs: []ID{BatteryCapacity, BankStrings}, Source: "series adds volts, side by side adds ampere hours", Basis: Practice,
-		Formula: "{battery.capacity} x {bank.strings} side by side; series adds no Ah",
+		Formula: "{battery.capacity} x {bank.strings}, side by side; series adds no Ah",
 		Compute: func(v View) (float64, error) {
 			return v.Of(BatteryCapacity) * v.Of(BankStrings), capacityInRange(v)
 		}},
 	{Name: "bank of a usual size for a day", Gives: BankCapacity, Needs: []ID{BatteryEach, BankStrings, BankNeed}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
 		When:    func(v View) bool { return noBattery(v) && !hoursSaid(v) },
-		Formula: "{battery.each} x {bank.strings} side by side, where a day asks for {bank.need}",
+		Formula: "{battery.each} x {bank.strings}, side by side, where a day asks for {bank.need}",
+		Compute: func(v View) (float64, error) { return v.Of(BatteryEach) * v.Of(BankStrings), nil }},
+	{Name: "bank of the largest usual size for the hours", Gives: BankCapacity, Needs: []ID{BatteryEach, BankStrings, BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: peukertSource, Basis: Model,
+		When:    func(v View) bool { return noBattery(v) && !spared(v) },
+		Formula: "{battery.each} x {bank.strings}, side by side, where a long life asks for {bank.need}",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryEach) * v.Of(BankStrings), nil }},
 	{Name: "bank needed", Gives: BankCapacity, Needs: []ID{BankNeed, BatteryChemistry}, May: []ID{BatteryCapacity}, Source: peukertSource, Basis: Model,
 		When:    noBattery,
-		Formula: "{bank.need}, or the smallest battery of the kind",
+		Formula: "{bank.need}, at least {=the smallest battery of the kind}",
+		Term:    func(v View, _ string) (float64, unit.Form) { return sizesOf(v)[0], unit.AmpHour },
 		// A short trip needs less than any battery that is sold for a motor.
 		Compute: func(v View) (float64, error) { return max(v.Of(BankNeed), sizesOf(v)[0]), nil }},
 	{Name: "bank energy", Gives: BankEnergy, Needs: []ID{BankCapacity, RatedVolts, BatteryCellVolts}, Source: "charge times mean voltage", Basis: Model,

@@ -42,7 +42,7 @@ var batteryRows = []Row{
 		}},
 
 	{Name: "capacity from reserve minutes", Gives: BatteryCapacity, Needs: []ID{BatteryReserve, BatteryExponent}, Source: reserveSource, Basis: Model,
-		Formula: "500 Ah x ({battery.reserve} / 20 h)^(1/{battery.peukert})",
+		Formula: "500 Ah x ({battery.reserve} / 20 h)^(1 / {battery.peukert})",
 		Compute: func(v View) (float64, error) {
 			c, err := bank.CapacityFromReserve(v.Hours(BatteryReserve), v.Of(BatteryExponent))
 			return c.AmpereHours(), err
@@ -82,7 +82,13 @@ var batteryRows = []Row{
 		Assume: func(View) (Guess, bool) {
 			return Guess{Value: typical.BatteryAirTemp, Why: "a mild day unless you say"}, true
 		}},
-	{Name: "capacity left at this temperature", Gives: BatteryCold, Needs: []ID{AirTemp, BatteryChemistry}, Source: ieeeSource, Basis: Standard,
+	{Name: "doubt past the battery figures", Gives: BatteryColdDoubt, Needs: []ID{AirTemp, BatteryChemistry}, Source: bankMemory, Basis: Estimate,
+		Assume: func(v View) (Guess, bool) {
+			low, high := bank.TemperatureRange(chemistry(v))
+			t := v.Temperature(AirTemp)
+			return Guess{Value: band.Of(0.6, 1, 1.1), Why: "at a temperature that no table of batteries reaches", Constant: true}, t < low || t > high
+		}},
+	{Name: "capacity left at this temperature", Gives: BatteryCold, Needs: []ID{AirTemp, BatteryChemistry}, May: []ID{BatteryColdDoubt}, Source: ieeeSource, Basis: Standard,
 		Formula: "what {battery.chemistry} batteries give at {temperature.air}",
 		Compute: coldFactor},
 
@@ -126,17 +132,25 @@ func leadCase(v View) bool {
 	return ok && chemistry(v).Lead() && typical.GroupBatteryOf(g.Name) != nil
 }
 
-// coldFactor holds the ends of the published range and says so.
+// coldFactor goes past the cold end of the published range with a word and a wider
+// band, and refuses where a battery may give nothing. Heat adds nothing.
 func coldFactor(v View) (float64, error) {
 	c, t := chemistry(v), v.Temperature(AirTemp)
 	low, high := bank.TemperatureRange(c)
 	switch {
 	case t < low:
-		v.Warn("colder than the battery figures reach: expect less than is shown")
+		v.Doubt("colder than the battery figures reach: the capacity left is carried on past the table, and may be less")
 	case t > high:
-		v.Warn("hotter than the battery figures reach: heat does not add run time and wears batteries out")
+		v.Doubt("hotter than the battery figures reach: heat adds no run time and wears batteries out")
 	}
-	return bank.CapacityFactor(c, min(max(t, low), high))
+	f, err := bank.Beyond(c, min(t, high))
+	if err != nil {
+		return 0, &RangeError{Cell: AirTemp, Value: t.Celsius(), Text: "too cold for a promise: a low lead-acid battery freezes, lithium switches itself off; keep the batteries warm"}
+	}
+	if v.Has(BatteryColdDoubt) {
+		f = min(f*v.Of(BatteryColdDoubt), 1)
+	}
+	return f, nil
 }
 
 func number(x float64) string { return strconv.FormatFloat(x, 'g', 6, 64) }

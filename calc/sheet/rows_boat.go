@@ -100,7 +100,7 @@ func byKind[T ~float64](gives ID, name, why string, power float64, table func(*t
 				return Guess{}, false
 			}
 			if !inside {
-				v.Warn("the boat is longer or shorter than the table of such hulls: a wide estimate")
+				v.Stretched(table(b).Far(v.Length(BoatLength)), "the boat is longer or shorter than the table of such hulls: a wide estimate")
 			}
 			return Guess{Value: si(x), Why: why}, true
 		},

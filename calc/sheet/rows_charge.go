@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"errors"
+	"slices"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/bank"
@@ -23,13 +24,21 @@ var (
 
 const chargeSource = "ampere hours to return over the hours before absorption; return factor by chemistry"
 
-var chargeRows = joinRows(chargeInputRows, chargeFigureRows, costRows)
+var chargeRows = slices.Concat(chargeInputRows, chargeFigureRows, costRows)
 
 // chargeInputRows: what has to go back in, and how fast it may.
 var chargeInputRows = []Row{
 	{Name: "hours to charge unless said", Gives: ChargeHours, Source: bankMemory, Basis: Estimate,
 		Assume: func(View) (Guess, bool) {
 			return Guess{Value: typical.ChargeOvernight, Why: "overnight, 10 hours, unless you say"}, true
+		}},
+	{Name: "share to put back into what is left", Gives: ChargeDepth, Needs: []ID{BatteryLeft}, Source: "as said", Basis: Said,
+		Formula: "1 - {battery.charge-left}",
+		Compute: func(v View) (float64, error) {
+			if left := v.Of(BatteryLeft); left < 0 || left >= 1 {
+				return 0, &RangeError{Cell: BatteryLeft, Value: left, Low: 0, High: 1}
+			}
+			return 1 - v.Of(BatteryLeft), nil
 		}},
 	{Name: "share to put back unless said", Gives: ChargeDepth, Needs: []ID{BatteryChemistry}, Source: bankMemory, Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
@@ -49,7 +58,7 @@ var chargeInputRows = []Row{
 			return Guess{Value: band.Exactly(charge.AcceptanceShare(c)), Why: "the most that " + c.String() + " batteries are charged with", Constant: true}, true
 		}},
 	{Name: "most the battery should be charged with", Gives: ChargeAccept, Needs: []ID{BatteryEach, ChargeShare}, Source: bankMemory, Basis: Estimate,
-		Formula: "{charge.share} of {battery.each} an hour",
+		Formula: "{charge.share} x {battery.each} / 1 h",
 		Compute: func(v View) (float64, error) { return v.Of(ChargeShare) * v.Of(BatteryEach), nil }},
 }
 
@@ -69,7 +78,7 @@ var chargeFigureRows = []Row{
 			return i.Amperes(), err
 		}},
 	{Name: "charger for the hours", Gives: ChargerCurrent, Needs: []ID{ChargeNeed, ChargeAccept, BatteryChemistry}, Said: []ID{AirTemp}, Source: chargeSource, Basis: Model, Ladder: true,
-		Formula: "next usual output above {charge.need}, within the {charge.acceptance} the battery accepts",
+		Formula: "next usual output above {charge.need}, or at most a twentieth below, within the {charge.acceptance} the battery accepts",
 		Compute: func(v View) (float64, error) {
 			warnFreezing(v)
 			return chooseCharger(v, v.Of(ChargeNeed))
@@ -78,6 +87,7 @@ var chargeFigureRows = []Row{
 		Formula: "largest usual output within the {charge.acceptance} the battery accepts",
 		Compute: func(v View) (float64, error) {
 			warnFreezing(v)
+			v.Doubt("not full in the hours there are: they hardly cover the absorption at the end")
 			return chooseCharger(v, v.Of(ChargeAccept))
 		}},
 	{Name: "charger on hand", Gives: ChargerUsed, Needs: []ID{ChargerSaid}, Source: "as said", Basis: Said,
@@ -87,7 +97,10 @@ var chargeFigureRows = []Row{
 		Formula: "{charger.current}",
 		Compute: func(v View) (float64, error) { return v.Of(ChargerCurrent), nil }},
 	{Name: "charge time", Gives: ChargeTime, Needs: append([]ID{ChargerUsed, ChargeAccept, BatteryChemistry}, refillCells...), Said: []ID{AirTemp}, Source: chargeSource, Basis: Model,
-		Formula: "{battery.each} x {charge.depth} x {charge.return} / {charge.charger} + {charge.tail}, each battery on its own output",
+		Formula: "{battery.each} x {charge.depth} x {charge.return} / {=current that the battery takes} + {charge.tail}, each battery on its own output",
+		Term: func(v View, _ string) (float64, unit.Form) {
+			return min(v.Of(ChargerUsed), v.Of(ChargeAccept)), unit.Ampere
+		},
 		Compute: func(v View) (float64, error) {
 			warnFreezing(v)
 			i := v.Current(ChargerUsed)
@@ -100,15 +113,15 @@ var chargeFigureRows = []Row{
 		}},
 }
 
-// chooseCharger takes the next output above a need, or the largest that the
-// battery accepts, and says when it will not be done in time.
+// chooseCharger takes the next output above a need, one that falls short of it by
+// a twentieth, or the largest that the battery accepts, and says when it will not be done in time.
 func chooseCharger(v View, need float64) (float64, error) {
 	ladder := v.Ladder(ChargerCurrent, Ladder(typical.Chargers))
 	if len(ladder) == 0 {
 		return 0, errors.New("no chargers to choose from: give the sizes that are sold")
 	}
 	accept := v.Of(ChargeAccept)
-	chosen, ok := ladder.Next(need)
+	chosen, ok := ladder.Next(need / (1 + nearEnough))
 	if ok && chosen <= accept {
 		return chosen, nil
 	}
@@ -121,9 +134,9 @@ func chooseCharger(v View, need float64) (float64, error) {
 	}
 	switch {
 	case chosen > accept:
-		v.Warn("even the smallest usual charger gives more than a battery this small should have: look for one made for it")
-	case chosen < need*(1-1e-9):
-		v.Warn("not full in the hours there are: the battery takes no more, or no usual charger gives more")
+		v.Doubt("even the smallest usual charger gives more than a battery this small should have: look for one made for it")
+	case chosen < need/(1+nearEnough)*(1-1e-9):
+		v.Doubt("not full in the hours there are: the battery takes no more, or no usual charger gives more")
 	}
 	return chosen, nil
 }

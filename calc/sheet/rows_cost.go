@@ -46,7 +46,7 @@ var costRows = []Row{
 			).Dollars(), nil
 		}},
 	{Name: "batteries a year", Gives: CostYearly, Needs: []ID{BatteryPrice, BankCount, BatteryLife, BatteryYears, UseTrips}, Source: wearSource, Basis: Estimate,
-		Formula: "{bank.count} x {battery.price} over the sooner of {battery.cycle-life} cycles at {use.trips} a year and {battery.most-years} years",
+		Formula: "{bank.count} x {battery.price} / (the smaller of {battery.cycle-life} cycles / {use.trips} a year and {battery.most-years} years)",
 		Compute: func(v View) (float64, error) {
 			m, err := cost.Yearly(bankPrice(v), cost.Wear{Cycles: v.Of(BatteryLife), MaxYears: v.Of(BatteryYears)}, v.Of(UseTrips))
 			return m.Dollars(), err
@@ -58,7 +58,7 @@ var costRows = []Row{
 			return m.Dollars(), err
 		}},
 	{Name: "batteries, each kWh delivered", Gives: CostEnergy, Needs: []ID{BatteryPrice, BankCount, BankEnergy, BatteryLongDepth, BatteryLife}, Source: wearSource, Basis: Estimate,
-		Formula: "{bank.count} x {battery.price} / ({bank.energy} x {battery.depth-long-life} x {battery.cycle-life} cycles)",
+		Formula: "{bank.count} x {battery.price} x 1000 / ({bank.energy} x {battery.depth-long-life} x {battery.cycle-life} cycles)",
 		Compute: func(v View) (float64, error) {
 			m, err := cost.PerKilowattHour(bankPrice(v), v.Energy(BankEnergy), v.Of(BatteryLongDepth), v.Of(BatteryLife))
 			return m.Dollars(), err

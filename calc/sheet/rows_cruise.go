@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"strings"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/prop"
@@ -85,7 +86,7 @@ var cruiseRows = []Row{
 	},
 	{
 		Name: "thrust share for a speed", Gives: CruiseTau, Needs: []ID{UseSpeed, CruisePull, RatedThrust, MotorFreeSpeed},
-		Formula: "the share s with {motor.rating} x (s - square root of s x {use.speed} / {motor.free-speed}) = {cruise.thrust}",
+		Formula: "the share where {motor.rating} x ({cruise.thrust-fraction} - square root of {cruise.thrust-fraction} x {use.speed} / {motor.free-speed}) = {cruise.thrust}",
 		Source:  "thrust of a fixed prop at a part of its speed (from memory)", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			tau := prop.ShareFor(v.Force(RatedThrust), v.Force(CruisePull), v.Speed(UseSpeed), v.Speed(MotorFreeSpeed))
@@ -112,6 +113,13 @@ var cruiseRows = []Row{
 		},
 	},
 	{
+		Name: "current in and out of a berth", Gives: CruiseMean, Said: []ID{UseDocking, BoatHull, UseStyle},
+		Source: "mean current in a harbour, from memory", Basis: Estimate, When: berths,
+		Assume: func(View) (Guess, bool) {
+			return Guess{Value: typical.HarbourStyle, Why: "in and out of the berth, at half to full throttle"}, true
+		},
+	},
+	{
 		Name: "current over a day's fishing", Gives: CruiseMean,
 		Source: "mean current over a day, from memory", Basis: Estimate,
 		Assume: func(View) (Guess, bool) {
@@ -121,6 +129,9 @@ var cruiseRows = []Row{
 	{
 		Name: "variable, by duty profile", Gives: VariableShare, Needs: []ID{DialExponent}, When: hasDuty,
 		Formula: "mean over the hours of each dial position^{cruise.dial-exponent}", Source: sourceDial, Basis: Model,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			return spellMean(v, write, func(d float64) string { return write(d, unit.Fraction) + "^" + write(v.Of(DialExponent), unit.Factor) })
+		},
 		Compute: func(v View) (float64, error) {
 			return meanOver(v.Duty(), func(d float64) float64 { return prop.VariableCurrent(d, v.Of(DialExponent)) })
 		},
@@ -134,7 +145,7 @@ var cruiseRows = []Row{
 	},
 	{
 		Name: "variable, for a speed", Gives: VariableShare, Needs: []ID{UseSpeed, CruiseTau, ControlLoss},
-		Formula: "at {use.speed}, {cruise.thrust-fraction}^1.5 / {motor.controller-efficiency}, at most 1", Source: sourceChopper, Basis: Model,
+		Formula: "{cruise.thrust-fraction}^1.5 / {motor.controller-efficiency}, at most 100%", Source: sourceChopper, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return min(prop.ModulatedShare(v.Of(CruiseTau))/v.Of(ControlLoss), 1), nil
 		},
@@ -148,6 +159,9 @@ var cruiseRows = []Row{
 	{
 		Name: "fixed, by duty profile", Gives: FixedShare, When: hasDuty,
 		Formula: "mean over the hours of the speed of five nearest each dial position", Source: sourceSwitch, Basis: Model,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			return spellMean(v, write, func(d float64) string { return write(prop.FixedThrust(d), unit.Fraction) })
+		},
 		Compute: func(v View) (float64, error) { return meanOver(v.Duty(), prop.FixedThrust) },
 	},
 	{
@@ -168,7 +182,7 @@ var cruiseRows = []Row{
 	{
 		Name: "fixed, by way of fishing", Gives: FixedShare, Needs: []ID{CruiseMean}, May: []ID{UseSpeed, UseThrottle},
 		When:    noThrottle,
-		Formula: "{use.mean-current} x 2, at most 1", Source: "twice a variable control's, from memory", Basis: Estimate,
+		Formula: "{use.mean-current} x 2, at most 100%", Source: "twice a variable control's, from memory", Basis: Estimate,
 		Compute: func(v View) (float64, error) { return min(typical.FixedAgainstVariable*v.Of(CruiseMean), 1), nil },
 	},
 	{
@@ -227,6 +241,17 @@ func meanOver(duty []Stretch, share func(dial float64) float64) (float64, error)
 		return 0, &RangeError{Cell: UseHours, Text: "a profile needs hours"}
 	}
 	return sum / hours, nil
+}
+
+// spellMean writes a mean over the hours of a duty profile.
+func spellMean(v View, write func(float64, unit.Form) string, share func(dial float64) string) string {
+	var terms []string
+	var hours float64
+	for _, s := range v.Duty() {
+		terms = append(terms, write(s.Hours.Hours(), unit.Hour)+" x "+share(s.Throttle))
+		hours += s.Hours.Hours()
+	}
+	return "(" + strings.Join(terms, " + ") + ") / " + write(hours, unit.Hour)
 }
 
 func variableDraw(v View) (float64, error) {

@@ -29,14 +29,14 @@ var holdRows = []Row{
 	},
 	{
 		Name: "speed at the dial", Gives: CruiseSpeed, Needs: append([]ID{CruiseTau, RatedThrust, MotorFreeSpeed}, hullNeeds...),
-		Formula: "where {motor.rating} at {cruise.thrust-fraction} of its thrust, running free at {motor.free-speed}, meets the hull's drag",
-		Source:  sourceBalance, Basis: Model,
+		Formula: "where {motor.rating} x ({cruise.thrust-fraction} - square root of {cruise.thrust-fraction} x {cruise.speed} / {motor.free-speed}) = {=hull drag}",
+		Term:    speedTerm(CruiseSpeed), Source: sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) { return speedAt(v, v.Of(CruiseTau)) },
 	},
 	{
 		Name: "speed by way of fishing", Gives: CruiseSpeed, Needs: append([]ID{VariableShare, RatedThrust, MotorFreeSpeed}, hullNeeds...),
-		Formula: "where {motor.rating} at {cruise.share-variable}^(2/3) of its thrust, running free at {motor.free-speed}, meets the hull's drag",
-		Source:  sourceBalance, Basis: Estimate,
+		Formula: "where {motor.rating} x ({cruise.share-variable}^(2 / 3) - {cruise.share-variable}^(1 / 3) x {cruise.speed} / {motor.free-speed}) = {=hull drag}",
+		Term:    speedTerm(CruiseSpeed), Source: sourceBalance, Basis: Estimate,
 		Compute: func(v View) (float64, error) { return speedAt(v, math.Cbrt(v.Of(VariableShare)*v.Of(VariableShare))) },
 	},
 	{
@@ -50,23 +50,23 @@ var holdRows = []Row{
 		Name: "current held against wind", Gives: HoldCurrent,
 		Needs: append([]ID{RatedThrust, MotorFreeSpeed, ThrustMargin, WindDrift, WindForce, WindAllowance}, hullNeeds...), Said: []ID{WindSpeed},
 		When:    func(v View) bool { return v.Said(WindSpeed) },
-		Formula: "speed where {motor.rating} x (1 - speed / {motor.free-speed}) meets hull drag + {wind.force} + {wind.allowance}, less {thrust.control-margin} and {wind.drift}",
-		Source:  sourceBalance, Basis: Model,
+		Formula: "{=way} - {thrust.control-margin} - {wind.drift}: the way where {motor.rating} x (1 - {=way} / {motor.free-speed}) = {=hull drag} + {wind.force} + {wind.allowance}",
+		Term:    heldTerm(WindDrift), Spell: heldNone, Source: sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return holdCurrent(v, v.Force(WindForce)+v.Force(WindAllowance), v.Of(WindDrift)+v.Of(ThrustMargin))
 		},
 	},
 	{
 		Name: "current held in a calm", Gives: HoldCurrent, Needs: append([]ID{RatedThrust, MotorFreeSpeed, ThrustMargin}, hullNeeds...),
-		Formula: "speed where {motor.rating} x (1 - speed / {motor.free-speed}) meets hull drag, less {thrust.control-margin}",
-		Source:  sourceBalance, Basis: Model,
+		Formula: "{=way} - {thrust.control-margin}: the way where {motor.rating} x (1 - {=way} / {motor.free-speed}) = {=hull drag}",
+		Term:    heldTerm(), Spell: heldNone, Source: sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) { return holdCurrent(v, 0, v.Of(ThrustMargin)) },
 	},
 	{
 		Name: "wind held at full throttle", Gives: HoldWind, Needs: append(holdNeeds, hullNeeds...), May: []ID{CurrentSpeed, ChopForce},
-		Formula: "wind where {motor.rating} x (1 - way / {motor.free-speed}), there {=left} at a way of {=way}, meets the gusts on {wind.drag-area}, {=push} + {=allowance}, and hull drag, {=drag}",
-		Term:    holdTerm(HoldWind, func(View) float64 { return 1 }),
-		Source:  sourceBalance, Basis: Model,
+		Formula: "wind where {motor.rating} x (1 - {=way} / {motor.free-speed}) = {=steady push} + {=gusts, swinging and waves} + {=hull drag}: a push of {=half the air's density} x ({wind.height-factor} x {hold.wind})^2 x {wind.drag-area}, at a way of {current.speed} + {thrust.control-margin} + {wind.drift-share} x {hold.wind}",
+		Term:    holdTerm(HoldWind, func(View) float64 { return 1 }), Spell: holdNone(HoldWind, func(View) float64 { return 1 }),
+		Source: sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) { return holdWind(v, 1) },
 	},
 	{
@@ -79,9 +79,9 @@ var holdRows = []Row{
 	constant("half thrust all day", HoldShare, typical.LongRun, "what can be asked of motor and batteries for hours", typical.CommonPractice),
 	{
 		Name: "wind held all day", Gives: HoldWindDay, Needs: append(append([]ID{HoldShare}, holdNeeds...), hullNeeds...), May: []ID{CurrentSpeed, ChopForce},
-		Formula: "wind where {hold.share} of {motor.rating}, running free at {motor.free-speed} x square root of {hold.share}, there {=left} at a way of {=way}, meets the gusts on {wind.drag-area}, {=push} + {=allowance}, and hull drag, {=drag}",
-		Term:    holdTerm(HoldWindDay, func(v View) float64 { return v.Of(HoldShare) }),
-		Source:  sourceBalance, Basis: Model,
+		Formula: "wind where {motor.rating} x ({hold.share} - square root of {hold.share} x {=way} / {motor.free-speed}) = {=steady push} + {=gusts, swinging and waves} + {=hull drag}: a push of {=half the air's density} x ({wind.height-factor} x {hold.wind-allday})^2 x {wind.drag-area}, at a way of {current.speed} + {thrust.control-margin} + {wind.drift-share} x {hold.wind-allday}",
+		Term:    holdTerm(HoldWindDay, func(v View) float64 { return v.Of(HoldShare) }), Spell: holdNone(HoldWindDay, func(v View) float64 { return v.Of(HoldShare) }),
+		Source: sourceBalance, Basis: Model,
 		Compute: func(v View) (float64, error) { return holdWind(v, v.Of(HoldShare)) },
 	},
 	{
@@ -184,6 +184,55 @@ func (h *holding) surplus(w unit.Speed) unit.Force {
 	return h.left(w) - push - h.allowance(push) - h.drag.at(h.way(w))
 }
 
+// speedTerm gives the hull's drag at the speed that a cell holds.
+func speedTerm(at ID) func(v View, name string) (float64, unit.Form) {
+	return func(v View, _ string) (float64, unit.Form) {
+		drag := dragCurve(v)
+		return drag.at(v.Speed(at)).Newtons(), unit.Thrust
+	}
+}
+
+// heldTerm gives the way of a boat that holds against a current, and its drag.
+// less are the cells that the way is greater by, besides the margin for control.
+func heldTerm(less ...ID) func(v View, name string) (float64, unit.Form) {
+	return func(v View, name string) (float64, unit.Form) {
+		way := v.Speed(HoldCurrent) + v.Speed(ThrustMargin)
+		for _, id := range less {
+			way += v.Speed(id)
+		}
+		if name == "way" {
+			return way.MetresPerSecond(), unit.Pace
+		}
+		drag := dragCurve(v)
+		return drag.at(way).Newtons(), unit.Thrust
+	}
+}
+
+// heldNone tells of a boat that stems no current at all.
+func heldNone(v View, write func(float64, unit.Form) string) string {
+	if v.Of(HoldCurrent) > 0 {
+		return ""
+	}
+	return write(0, unit.Pace) + ", since the pull on the boat leaves nothing of " + write(v.Of(RatedThrust), unit.Rating)
+}
+
+// holdNone tells of a boat that holds no wind, and of one that holds more than is
+// searched for.
+func holdNone(held ID, share func(View) float64) func(v View, write func(float64, unit.Form) string) string {
+	return func(v View, write func(float64, unit.Form) string) string {
+		h, w := holdingOf(v, share(v)), v.Speed(held)
+		if w > 0 && w < highestWind {
+			return ""
+		}
+		said := write(float64(w), unit.Pace) + ", since "
+		if w > 0 {
+			return said + "no more is searched for"
+		}
+		return said + write(h.left(0).Newtons(), unit.Thrust) + " is left at a way of " + write(float64(h.way(0)), unit.Pace) + ", and the hull's drag there is " +
+			write(h.drag.at(h.way(0)).Newtons(), unit.Thrust)
+	}
+}
+
 // holdTerm gives the parts of the balance at the wind that a cell holds.
 func holdTerm(held ID, share func(View) float64) func(v View, name string) (float64, unit.Form) {
 	return func(v View, name string) (float64, unit.Form) {
@@ -191,12 +240,12 @@ func holdTerm(held ID, share func(View) float64) func(v View, name string) (floa
 		switch name {
 		case "way":
 			return h.way(w).MetresPerSecond(), unit.Pace
-		case "left":
-			return h.left(w).Newtons(), unit.Thrust
-		case "push":
+		case "steady push":
 			return h.push(w).Newtons(), unit.Thrust
-		case "allowance":
+		case "gusts, swinging and waves":
 			return h.allowance(h.push(w)).Newtons(), unit.Thrust
+		case "half the air's density":
+			return wind.AirDensity / 2, unit.HalfDensity
 		}
 		return h.drag.at(h.way(w)).Newtons(), unit.Thrust
 	}

@@ -95,14 +95,26 @@ func waterOf(v View) hull.Water {
 // dragFormula shows what dragAt works out; its parts are dragTerm's.
 const (
 	dragParts   = "{hull.drag-factor} x ({=friction} + {=wave drag} + {=transom drag}) + {=leg drag}"
-	dragFormula = dragParts + ", at {%s}"
+	dragFormula = dragParts + ", at {%[1]s}: friction {=its coefficient} x {=half the water's density} x ({%[1]s})^2 x {hull.wetted} x {hull.form-factor}, " +
+		"wave drag {=its share of the weight} x {load.total}, transom drag {=c6} x {=half the water's density} x ({%[1]s})^2 x {hull.transom}"
 )
 
 // dragTerm gives the parts of the drag at the speed that a cell holds.
 func dragTerm(way ID) func(v View, name string) (float64, unit.Form) {
 	return func(v View, name string) (float64, unit.Form) {
 		p := modelAt(v, v.Speed(way))
+		body := bodyOf(v)
+		c := body.Curve(waterOf(v))
+		k := c.Coefficients(v.Speed(way))
 		switch name {
+		case "its coefficient":
+			return k.Friction, unit.Factor
+		case "half the water's density":
+			return v.Of(WaterRho) / 2, unit.HalfDensity
+		case "its share of the weight":
+			return k.Residuary, unit.PerHundred
+		case "c6":
+			return k.Transom, unit.Factor
 		case "friction":
 			return p.Friction.Newtons(), unit.Thrust
 		case "wave drag":
@@ -121,9 +133,9 @@ func dragTerm(way ID) func(v View, name string) (float64, unit.Form) {
 func warnSpeed(v View, u unit.Speed) {
 	switch {
 	case u > hull.HighestSpeed:
-		v.Warn("above 5.6 mph (2.5 m/s) the hull model has no tests behind it: a rough guess")
+		v.Doubt("above 5.6 mph (2.5 m/s) the hull model has no tests behind it: a rough guess")
 	case u < hull.LowestSpeed:
-		v.Warn("below 0.7 mph (0.3 m/s) the hull model says little")
+		v.Doubt("below 0.7 mph (0.3 m/s) the hull model says little")
 	}
 }
 
@@ -145,6 +157,13 @@ func formRow(gives ID, name string, of func(typical.Form) float64) Row {
 
 // hullRows: the hull in the water, and what a measured speed says of it.
 var hullRows = slices.Concat(formRows, measuredRows)
+
+// Ends of the ratio of length to volume of anything that is sold as a boat; from
+// memory: a racing shell and a canoe reach 10, a tender full of people comes to 3.
+const (
+	lightestHull = 12.0
+	heaviestHull = 2.6
+)
 
 // formRows: water, form, wetted surface, and the factor by which the model may be
 // wrong.
@@ -235,8 +254,8 @@ var formRows = []Row{
 	},
 	{
 		Name: "draught", Gives: HullDraught, Needs: []ID{LoadTotal, WaterRho, HullCount, HullWaterline, HullBeam, HullBlock},
-		Formula: "{load.total} / ({water.density} x {hull.count} x {hull.waterline} x {hull.beam} x {hull.block})",
-		Source:  "definition of the block coefficient", Basis: Model,
+		Formula: "{load.total} / ({water.density} x {hull.count} x {hull.waterline} x {hull.beam} x {hull.block})", Yields: unit.LongLength,
+		Source: "definition of the block coefficient", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			t := hull.Draught(v.Mass(LoadTotal), unit.Density(v.Of(WaterRho)), v.Of(HullCount), v.Length(HullWaterline), v.Length(HullBeam), v.Of(HullBlock))
 			return float64(t), nil
@@ -247,12 +266,19 @@ var formRows = []Row{
 		Formula: "{hull.waterline} / cube root of ({load.total} / {water.density} / {hull.count})",
 		Source:  "definition of the length-displacement ratio", Basis: Model,
 		Compute: func(v View) (float64, error) {
-			return hull.Slenderness(v.Mass(LoadTotal), unit.Density(v.Of(WaterRho)), v.Of(HullCount), v.Length(HullWaterline)), nil
+			s := hull.Slenderness(v.Mass(LoadTotal), unit.Density(v.Of(WaterRho)), v.Of(HullCount), v.Length(HullWaterline))
+			switch {
+			case s > lightestHull*(1+1e-9):
+				v.Doubt("so light a weight on so long a hull is unlike any such boat: check both")
+			case s < heaviestHull*(1-1e-9):
+				v.Doubt("so heavy a load on so short a hull hardly floats: check both")
+			}
+			return s, nil
 		},
 	},
 	{
 		Name: "wetted surface", Gives: HullWetted, Needs: []ID{HullWaterline, HullDraught, LoadTotal, WaterRho, HullCount},
-		Formula: "{hull.count} x 1.7 x {hull.waterline} x {hull.draught} + {load.total} / {water.density} / {hull.draught}",
+		Formula: "{hull.count} x 1.7 x {hull.waterline} x {hull.draught in ft} + {load.total} / {water.density} / {hull.draught in ft}",
 		Source:  "formula of Denny and Mumford, handbooks of naval architecture", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			n := v.Of(HullCount)
@@ -270,7 +296,7 @@ var formRows = []Row{
 				v.Warn("this hull is outside the series of towing tests: its drag is read from the nearest one, with a wider band")
 			}
 			if v.Said(SpeedMeasured) {
-				v.Warn("the measured speed was not used: it needs the thrust that it was measured with, and must lie where that motor still pulls")
+				v.Doubt("the measured speed was not used: it needs the thrust that it was measured with, and must lie where that motor still pulls")
 			}
 			return g, true
 		},

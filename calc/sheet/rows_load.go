@@ -62,7 +62,7 @@ var weightRows = []Row{
 			}
 			w, inside := b.Dry.Value(v.Length(BoatLength), 3)
 			if !inside {
-				v.Warn("the boat is longer or shorter than the table of such hulls: a wide estimate of its weight")
+				v.Stretched(b.Dry.Far(v.Length(BoatLength)), "the boat is longer or shorter than the table of such hulls: a wide estimate of its weight")
 			}
 			f := typical.MaterialFactor(b.Material, v.Word(BoatMaterial))
 			g := si(w)
@@ -120,6 +120,9 @@ var weightRows = []Row{
 			if !v.Said(EnginePower) {
 				return Guess{}, false
 			}
+			if v.Of(EnginePower) == 0 {
+				return Guess{Why: "no main engine", Constant: true}, true
+			}
 			o, err := load.OutboardOf(unit.Power(v.Of(EnginePower)))
 			w := o.Rigged().Kilograms()
 			return Guess{Value: band.Of(0.85*w, w, 1.1*w), Why: "an outboard of that power, by the standard's table"}, err == nil
@@ -145,10 +148,10 @@ var weightRows = []Row{
 		Assume: fuelGuess,
 	},
 	{
-		Name: "portable fuel by the plate", Gives: FuelVolume, Needs: []ID{LoadPlate}, Said: []ID{LoadEngine},
+		Name: "portable fuel by the plate", Gives: FuelVolume, Needs: []ID{LoadPlate}, Said: []ID{LoadEngine, EnginePower},
 		Source: "from memory", Basis: Estimate,
 		Assume: func(v View) (Guess, bool) {
-			if v.Said(LoadEngine) && v.Of(LoadEngine) == 0 {
+			if noEngine(v) {
 				return Guess{Why: "no main engine, no fuel", Constant: true}, true
 			}
 			t := typical.PortableTank
@@ -207,6 +210,11 @@ func engineGuess(v View) (Guess, bool) {
 	return Guess{Value: band.Of(low, mid, high), Why: "an outboard of a usual power for this boat"}, ok1 && ok2 && ok3
 }
 
+// noEngine reports a boat that was said to have no main engine.
+func noEngine(v View) bool {
+	return v.Said(LoadEngine) && v.Of(LoadEngine) == 0 || v.Said(EnginePower) && v.Of(EnginePower) == 0
+}
+
 // fuelGuess assumes the fuel aboard: that of such a boat, less or more as its
 // engine is smaller or larger than usual. From memory: a tank goes with the
 // square root of the power.
@@ -215,7 +223,7 @@ func fuelGuess(v View) (Guess, bool) {
 	switch {
 	case !ok:
 		return Guess{}, false
-	case len(b.Fuel) == 0 || v.Said(LoadEngine) && v.Of(LoadEngine) == 0:
+	case len(b.Fuel) == 0 || noEngine(v):
 		return Guess{Why: "no main engine, no fuel", Constant: true}, true
 	}
 	x, _ := b.Fuel.Value(v.Length(BoatLength), 3)

@@ -79,7 +79,7 @@ var measuredRows = []Row{
 	},
 	{
 		Name: "share of thrust at the measured speed", Gives: SpeedShare, Needs: []ID{SpeedThrottle},
-		Formula: "{boat.speed-throttle} of the dial, to the power 1.6", Source: "variable control, from memory", Basis: Model,
+		Formula: "{boat.speed-throttle}^1.6", Source: "variable control, from memory", Basis: Model,
 		Compute: func(v View) (float64, error) { return prop.VariableThrust(v.Of(SpeedThrottle)), nil },
 	},
 	{

@@ -3,6 +3,7 @@ package sheet
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/prop"
@@ -34,7 +35,7 @@ const sourceMotors = "typical motors, from memory"
 
 // motorRows: voltage, rating, current at full throttle; then the motor in use, and
 // what it does for the boat.
-var motorRows = joinRows(ratingRows, cruiseRows, holdRows)
+var motorRows = slices.Concat(ratingRows, cruiseRows, holdRows)
 
 // ratingRows: which motor it is.
 var ratingRows = []Row{
@@ -45,12 +46,12 @@ var ratingRows = []Row{
 	},
 	{
 		Name: "voltage of the motor said", Gives: SystemVoltage, Needs: []ID{MotorThrust},
-		Formula: "the voltage that {motor.thrust} is usually built for", Source: sourceMotors, Basis: Practice, Ladder: true,
+		Formula: "the voltage that {motor.thrust in lb} is usually built for", Source: sourceMotors, Basis: Practice, Ladder: true,
 		Compute: func(v View) (float64, error) { return classVolts(v, v.Force(MotorThrust)), nil },
 	},
 	{
 		Name: "voltage of the motor tried", Gives: SystemVoltage, Needs: []ID{SpeedThrust},
-		Formula: "the voltage that {boat.speed-thrust} is usually built for", Source: sourceMotors, Basis: Practice, Ladder: true,
+		Formula: "the voltage that {boat.speed-thrust in lb} is usually built for", Source: sourceMotors, Basis: Practice, Ladder: true,
 		Compute: func(v View) (float64, error) { return classVolts(v, v.Force(SpeedThrust)), nil },
 	},
 	{
@@ -64,7 +65,7 @@ var ratingRows = []Row{
 	},
 	{
 		Name: "voltage by class", Gives: SystemVoltage, Needs: []ID{ThrustClass}, Said: boatSaid, When: knowsBoat,
-		Formula: "the voltage that {thrust.class} is usually built for", Source: sourceMotors, Basis: Practice, Ladder: true,
+		Formula: "the voltage that {thrust.class in lb} is usually built for", Source: sourceMotors, Basis: Practice, Ladder: true,
 		Compute: func(v View) (float64, error) { return classVolts(v, v.Force(ThrustClass)), nil },
 	},
 	{
@@ -101,6 +102,12 @@ var ratingRows = []Row{
 	{
 		Name: "class at the voltage said", Gives: RatedThrust, Needs: []ID{ThrustNeed, MotorVoltage}, May: []ID{MotorCount}, Said: boatSaid, When: knowsBoat,
 		Formula: "the next rating built for {motor.voltage} that is not below {thrust.need}", Source: sourceMotors, Basis: Practice, Ladder: true,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			if v.Of(RatedThrust) >= v.Of(ThrustNeed)*(1-1e-9) {
+				return ""
+			}
+			return "the largest rating built for " + write(v.Of(MotorVoltage), unit.Volt) + ", below the need of " + write(v.Of(ThrustNeed), unit.Thrust)
+		},
 		Compute: func(v View) (float64, error) {
 			return ratingAt(v), nil
 		},
@@ -148,8 +155,14 @@ var ratingRows = []Row{
 	constant("share of thrust in reverse", ReverseShare, typical.Reverse, "a prop is shaped for one way", typical.FromMemory),
 	{
 		Name: "most thrust of a power", Gives: MomentumLimit, Needs: []ID{MotorThrust, MotorAmps, SystemVoltage, MotorEfficiency},
-		Formula: "cube root of 2 x 998 kg/m3 x the disk of a {motor.thrust} motor's prop x ({system.voltage} x {motor.amps} x {motor.efficiency})^2",
-		Source:  "momentum theory, T^3 = 2 rho A P^2", Basis: Model,
+		Formula: "cube root of (2 x {=density of water} kg/m3 x {=disk of such a motor's prop} x ({system.voltage} x {motor.amps} x {motor.efficiency})^2)", Yields: unit.Newton,
+		Term: func(v View, name string) (float64, unit.Form) {
+			if name == "density of water" {
+				return prop.FreshWater.KilogramsPerCubicMetre(), unit.Factor
+			}
+			return prop.DiskArea(typical.PropOf(v.Force(MotorThrust))).SquareMetres(), unit.SquareMetre
+		},
+		Source: "momentum theory, T^3 = 2 rho A P^2", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			p := unit.Watts(v.Of(SystemVoltage) * v.Of(MotorAmps) * v.Of(MotorEfficiency))
 			return prop.StaticThrust(prop.FreshWater, prop.DiskArea(typical.PropOf(v.Force(MotorThrust))), p).Newtons(), nil
@@ -178,7 +191,7 @@ var ratingRows = []Row{
 	constant("spread of the current", MotorSpread, typical.CurrentSpread, "motors of one rating differ", sourceMotors),
 	{
 		Name: "usual power of the rating", Gives: MotorWatts, Needs: []ID{RatedThrust}, May: []ID{MotorDrive, MotorCount},
-		Formula: "of a motor of {motor.rating}, between the classes; brushless 10 % less", Source: sourceMotors, Basis: Practice,
+		Formula: "table of usual motors at {motor.rating in lb}, straight between its rows; brushless 10 % less", Source: sourceMotors, Basis: Practice,
 		Compute: usualWatts,
 	},
 	{

@@ -38,7 +38,7 @@ var plateRows = []Row{
 	},
 	{
 		Name: "fuel in portable tanks", Gives: PlateFuel, Needs: []ID{LoadFuel}, May: []ID{BoatHull},
-		Formula: "{load.fuel} where the tank is portable", Source: "33 CFR 183.35, 183.75: full fixed tanks belong to the boat's weight", Basis: Regulation,
+		Formula: "{load.fuel}, where the tank is portable", Source: "33 CFR 183.35, 183.75: full fixed tanks belong to the boat's weight", Basis: Regulation,
 		Compute: func(v View) (float64, error) {
 			if b, ok := typical.BoatOf(v.Word(BoatHull)); ok && !b.PortableFuel {
 				return 0, nil
@@ -66,8 +66,14 @@ var plateRows = []Row{
 	},
 	{
 		Name: "people that the plate leaves room for", Gives: PeopleMost, Needs: []ID{LoadPlate, LoadEngine, PlateFuel, LoadMotor, PlateBatteries, LoadGear},
-		Formula: "({load.plate} - {load.engine} - {plate.fuel} - {plate.batteries} - {load.motor} - {load.gear} + 32 lb) / 141 lb",
-		Source:  "33 CFR 183.41(b), one half up; motor, batteries and gear taken off first", Basis: Regulation,
+		Formula: "({load.plate} - {load.engine} - {plate.fuel} - {plate.batteries} - {load.motor} - {load.gear} + {=32 lb}) / {=141 lb}, to the nearest whole person, a half upwards",
+		Term: func(_ View, name string) (float64, unit.Form) {
+			if name == "32 lb" {
+				return unit.Pounds(32).Kilograms(), unit.Weight
+			}
+			return unit.Pounds(141).Kilograms(), unit.Weight
+		},
+		Source: "33 CFR 183.41(b), one half up; motor, batteries and gear taken off first", Basis: Regulation,
 		Compute: func(v View) (float64, error) {
 			left := v.Mass(LoadPlate) - v.Mass(LoadEngine) - v.Mass(PlateFuel) - v.Mass(PlateBatteries) - v.Mass(LoadMotor) - v.Mass(LoadGear)
 			return float64(load.Persons(left)), nil

@@ -1,23 +1,20 @@
 package sheet
 
 import (
+	"strings"
+
 	"heronlake.example/ask/calc/bank"
 	"heronlake.example/ask/calc/prop"
 	"heronlake.example/ask/calc/unit"
 )
 
-// depthRows: how far down a run time goes. Given batteries are run to the limit of
-// their chemistry, with the time for a long life beside it; a bank for hours that
-// were said was sized for a long life and old age, and its run time in use is
-// those hours. Full throttle and holding go to the limit in both cases, so that
-// they compare from one answer to the next.
+// depthRows: how far down a run time goes: to the limit of the chemistry, of
+// batteries as good as new, whether they are in hand or still to be bought, so
+// that run times compare from one answer to the next. The time for a long life
+// stands beside it.
 var depthRows = []Row{
-	{Name: "share used of a bank for the hours said", Gives: RunDepth, Needs: []ID{BatteryLongDepth, BatteryAgeing}, May: []ID{BatteryCapacity}, Said: []ID{UseHours, UseDistance}, Source: bankPractice, Basis: Practice,
-		When:    func(v View) bool { return noBattery(v) && hoursSaid(v) },
-		Formula: "{battery.depth-long-life} for a long life x {battery.ageing} when old",
-		Compute: func(v View) (float64, error) { return v.Of(BatteryLongDepth) * v.Of(BatteryAgeing), nil }},
-	{Name: "share used of given batteries", Gives: RunDepth, Needs: []ID{BatteryLimitDepth}, Source: bankPractice, Basis: Practice,
-		Formula: "{battery.depth-limit} of batteries as good as new",
+	{Name: "share used of the batteries", Gives: RunDepth, Needs: []ID{BatteryLimitDepth}, Source: bankPractice, Basis: Practice,
+		Formula: "{battery.depth-limit}, of batteries as good as new",
 		Compute: func(v View) (float64, error) { return v.Of(BatteryLimitDepth), nil }},
 }
 
@@ -33,9 +30,10 @@ func runtimeRows(figure, current, longLife, deepest ID, name string) []Row {
 		}
 		return Row{Name: name, Gives: gives, Source: peukertSource, Basis: Model,
 			Needs:   []ID{BankCapacity, current, BatteryExponent, BatteryHourRate, depth, BatteryCold},
-			When:    func(v View) bool { return slow == (v.Current(current) <= ratedBank(v).RatedCurrent()) },
+			When:    func(v View) bool { return slow == (v.Current(current) <= ratedBank(v).RatedCurrent()*(1+1e-9)) },
 			Formula: "{" + depth.String() + "} x {battery.cold-factor} x " + formula,
 			Compute: func(v View) (float64, error) {
+				warnDraw(v, v.Current(current))
 				t, err := ratedBank(v).Time(v.Current(current))
 				return t.Hours() * v.Of(depth) * v.Of(BatteryCold), err
 			}}
@@ -58,6 +56,24 @@ func runtimeRows(figure, current, longLife, deepest ID, name string) []Row {
 	}
 	return rows
 }
+
+// warnDraw says so where a current is one at which batteries are neither rated nor
+// tried: the law then only gives a number.
+func warnDraw(v View, i unit.Current) {
+	switch c := v.Of(BankCapacity); {
+	case i.Amperes() > fastestDraw*c*(1+1e-9):
+		v.Doubt("a current so large for the battery is beyond what Peukert's law was tried with: it may sag at once")
+	case i.Amperes() < slowestDraw*c*(1-1e-9):
+		v.Doubt("over so many hours a battery also loses charge by itself, which is not counted")
+	}
+}
+
+// Currents, by ampere of each ampere hour, between which a run time is sound; from
+// memory.
+const (
+	fastestDraw = 2.0
+	slowestDraw = 1.0 / 250
+)
 
 func isLead(v View) bool { return chemistry(v).Lead() }
 
@@ -92,6 +108,13 @@ var dutyRows = []Row{
 	{Name: "hours of the profile", Gives: DutyHours, Source: "as said", Basis: Said,
 		When:    func(v View) bool { return len(v.Duty()) > 0 },
 		Formula: "sum of the hours said",
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			var terms []string
+			for _, s := range v.Duty() {
+				terms = append(terms, write(s.Hours.Hours(), unit.Hour))
+			}
+			return strings.Join(terms, " + ")
+		},
 		Compute: func(v View) (float64, error) {
 			var h unit.Duration
 			for _, s := range v.Duty() {
@@ -116,12 +139,33 @@ var dutyRows = []Row{
 // found.
 func dutyCharge(name, current string, when func(View) bool) Row {
 	return Row{Name: name, Gives: DutyCharge, Needs: append([]ID{DutyHours, BankCapacity, BatteryExponent, BatteryHourRate}, dutyNeeds...),
-		Source: peukertSource, Basis: Model, When: when,
+		Source: peukertSource, Basis: Model, When: when, Spell: spellDuty,
 		Formula: "over {duty.hours}, the sum of hours x " + current + ", each x (its current x {battery.hour-rate} / {bank.capacity})^({battery.peukert} - 1)",
 		Compute: func(v View) (float64, error) {
 			p, err := ratedBank(v).Empty(dutyStretches(v))
 			return p.Used.AmpereHours(), err
 		}}
+}
+
+// spellDuty writes what each stretch of a profile takes out of the bank.
+func spellDuty(v View, write func(float64, unit.Form) string) string {
+	b := ratedBank(v)
+	return spellStretches(dutyStretches(v), b, write)
+}
+
+// spellStretches is the sum of I t (I H/C)^(k-1), the plain product where the
+// current is not above the rated one.
+func spellStretches(duty []bank.Stretch, b bank.Battery, write func(float64, unit.Form) string) string {
+	var terms []string
+	for _, s := range duty {
+		amps := write(s.Current.Amperes(), unit.Ampere)
+		t := write(s.Hours.Hours(), unit.Hour) + " x " + amps
+		if s.Current > b.RatedCurrent() {
+			t += " x (" + amps + " x " + write(b.HourRate.Hours(), unit.Hour) + " / " + write(b.Capacity.AmpereHours(), unit.AmpHour) + ")^(" + write(b.Exponent, unit.Factor) + " - 1)"
+		}
+		terms = append(terms, t)
+	}
+	return strings.Join(terms, " + ")
 }
 
 // profileTime is how long a profile could be kept up, as often as it fits.
@@ -135,6 +179,6 @@ func profileTime(v View, depth ID) (float64, error) {
 // rangeRows: how far.
 var rangeRows = []Row{
 	{Name: "range in use", Gives: RangeCruise, Needs: []ID{CruiseSpeed, RuntimeCruise}, Source: "speed times time, still water", Basis: Model,
-		Formula: "{cruise.speed} x {runtime.cruise}, there and back together",
+		Formula: "{cruise.speed in km/h} x {runtime.cruise}, there and back together",
 		Compute: func(v View) (float64, error) { return v.Of(CruiseSpeed) * v.Of(RuntimeCruise) * 3600, nil }},
 }

@@ -154,7 +154,7 @@ var shaftRows = []Row{
 		Compute: func(v View) (float64, error) {
 			d := shaft.Submergence(v.Length(ShaftFitted), v.Length(MountHeight), v.Length(ShaftAbove))
 			if d <= 0 {
-				v.Warn("the lower unit would hang above the water")
+				v.Doubt("the lower unit would hang above the water")
 			}
 			return float64(d), nil
 		},
@@ -229,7 +229,7 @@ var shaftRows = []Row{
 	},
 	{
 		Name: "lever of the bow weight", Gives: TrimLever, Needs: []ID{HullWaterline},
-		Formula: "half of {hull.waterline}", Source: "from memory", Basis: Estimate,
+		Formula: "{hull.waterline} / 2", Source: "from memory", Basis: Estimate,
 		Compute: func(v View) (float64, error) { return leverShare * v.Of(HullWaterline), nil },
 	},
 	{
@@ -245,6 +245,7 @@ var shaftRows = []Row{
 	{
 		Name: "bow sinkage", Gives: TrimBowSink, Needs: []ID{TrimBowWeight, TrimLever, TrimArea, TrimInertia, HullCount, HullWaterline, HullBeam, HullWaterplane, WaterRho},
 		Formula: "{trim.bow-weight} / ({water.density} x {trim.waterplane-area}) + {trim.bow-weight} x ({trim.lever})^2 / ({water.density} x {trim.second-moment})",
+		Yields:  unit.LongLength,
 		Source:  "hydrostatics: parallel sinkage and trim", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			d, err := waterplane(v).EndSinkage(v.Mass(TrimBowWeight), unit.Density(v.Of(WaterRho)), v.Length(TrimLever))
@@ -372,7 +373,7 @@ func heightGuess(v View) (Guess, bool) {
 		return Guess{}, false
 	}
 	if !inside {
-		v.Warn("the boat is longer or shorter than the table of such hulls: measure the height")
+		v.Stretched(table.Far(v.Length(BoatLength)), "the boat is longer or shorter than the table of such hulls: measure the height")
 	}
 	return Guess{Value: si(h), Why: why}, true
 }

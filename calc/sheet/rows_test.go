@@ -104,6 +104,7 @@ func TestFormulasNameDeclaredCells(t *testing.T) {
 				}
 				return ""
 			}
+			name, _ = inForm(name)
 			id, ok := Lookup(name)
 			switch {
 			case !ok:

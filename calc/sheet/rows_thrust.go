@@ -84,6 +84,12 @@ var thrustRows = []Row{
 		Name: "thrust by weight, raised", Gives: ThrustRuleRaised,
 		Needs: []ID{LoadTotal, ThrustRatioRaised}, May: []ID{MotorCount},
 		Formula: "{load.total} x {thrust.ratio-raised}", Source: sourceRule, Basis: Practice,
+		Spell: func(v View, write func(float64, unit.Form) string) string {
+			if v.Of(ThrustRuleRaised) >= prop.ByWeight(v.Mass(LoadTotal), v.Of(ThrustRatioRaised)).Newtons()*(1-1e-9) {
+				return ""
+			}
+			return write(v.Of(LoadTotal), unit.Weight) + " x " + write(v.Of(ThrustRatioRaised), unit.PerHundred) + ", at most " + write(v.Of(ThrustRuleRaised), unit.Rating)
+		},
 		Compute: raisedByWeight,
 	},
 
@@ -273,7 +279,13 @@ func need(name string, weight ID, called string) Row {
 	return Row{Name: name, Gives: ThrustNeed,
 		Needs: []ID{weight}, May: []ID{ThrustBalance, CurrentSpeed, ThrustTroll}, Said: []ID{WindSpeed},
 		Formula: fmt.Sprintf("the larger of {%s} and {thrust.balance}", weight),
-		Source:  "weight and forces reckoned apart, and whichever asks for more", Basis: Practice,
+		Aside: func(v View) []ID {
+			if v.Of(ThrustBalance) > v.Of(weight) {
+				return []ID{weight, CurrentSpeed, ThrustTroll}
+			}
+			return []ID{ThrustBalance, CurrentSpeed, ThrustTroll}
+		},
+		Source: "weight and forces reckoned apart, and whichever asks for more", Basis: Practice,
 		Compute: func(v View) (float64, error) {
 			w, f := v.Of(weight), v.Of(ThrustBalance)
 			for _, water := range []ID{CurrentSpeed, WindSpeed} {
@@ -318,12 +330,12 @@ func raisedRatio(v View) float64 {
 	windy := v.Said(WindSpeed) && v.Of(WindSpeed) >= typical.RaiseWind*(1-1e-9) ||
 		v.Said(WindGust) && v.Of(WindGust) >= typical.RaiseWind*1.3
 	light := v.Said(WindSpeed) && !windy
-	waves := v.Said(ChopHeight) && v.Of(ChopHeight) >= typical.OpenWaves*(1-1e-9)
+	waves := func(from float64) bool { return v.Said(ChopHeight) && v.Of(ChopHeight) >= from*(1-1e-9) }
 	pontoon := v.Word(BoatHull) == typical.Pontoon
 	switch {
-	case waves, pontoon && !light:
+	case waves(typical.OpenWaves), pontoon && !light:
 		return prop.OpenRatio
-	case pontoon, windy, v.Yes(WaterWeeds), v.Of(CurrentSpeed) >= typical.RaiseCurrent:
+	case pontoon, windy, waves(typical.RaiseWaves), v.Yes(WaterWeeds), v.Of(CurrentSpeed) >= typical.RaiseCurrent:
 		return prop.RaisedRatio
 	}
 	return prop.PlainRatio

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"math"
+
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/prop"
 	"heronlake.example/ask/calc/typical"
@@ -41,7 +43,7 @@ var (
 
 const (
 	sourceBlendermann = "Blendermann 1994 (speed boat, tender, fishing vessel); areas from memory"
-	sourceDynamic     = "dynamic pressure, air of ISO 2533 at 1.225 kg/m3"
+	sourceDynamic     = "dynamic pressure, air of ISO 2533 at 1.225 kg/m3; in lb/ft2 and mph the 0.00256 of ASCE 7"
 )
 
 // windRows turn a forecast and a boat into forces.
@@ -92,7 +94,8 @@ var windRows = []Row{
 	{
 		Name: "wind pressure", Gives: WindPressure,
 		Needs:   []ID{WindAboard},
-		Formula: "1.225 kg/m3 / 2 x ({wind.aboard})^2",
+		Formula: "{=half the air's density} x ({wind.aboard})^2",
+		Term:    func(View, string) (float64, unit.Form) { return wind.AirDensity / 2, unit.HalfDensity },
 		Source:  sourceDynamic, Basis: Model,
 		Compute: func(v View) (float64, error) { return wind.Pressure(v.Speed(WindAboard)).Pascals(), nil },
 	},
@@ -129,7 +132,7 @@ var windRows = []Row{
 	{
 		Name: "drag area of the people", Gives: WindPeople,
 		Needs:   []ID{WindPerson, PeopleCount},
-		Formula: "{wind.person-area} x (1 + 0.7 for each after the first of {people.count})",
+		Formula: "{wind.person-area} x (1 + 0.7 x ({people.count} - 1)), each in the lee of the first",
 		Source:  typical.FromMemory, Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return wind.PeopleArea(v.Of(PeopleCount), v.Area(WindPerson)).SquareMetres(), nil
@@ -196,8 +199,11 @@ var windRows = []Row{
 		Name: "push of the waves", Gives: ChopForce,
 		Needs: []ID{ChopHeight, BoatBeam, ChopReflected}, Said: []ID{ChopHeight},
 		When:    func(v View) bool { return v.Said(ChopHeight) },
-		Formula: "998 kg/m3 x 9.81 m/s2 x ({chop.height})^2 x {boat.beam} x {chop.reflected} / 16",
-		Source:  "drift force of waves on a reflecting wall, after Maruo (from memory)", Basis: Model,
+		Formula: "{=weight of water} x ({chop.height in ft})^2 x {boat.beam} x {chop.reflected} / 16",
+		Term: func(View, string) (float64, unit.Form) {
+			return prop.FreshWater.KilogramsPerCubicMetre() * unit.StandardGravity, unit.WaterWeight
+		},
+		Source: "drift force of waves on a reflecting wall, after Maruo (from memory)", Basis: Model,
 		Compute: func(v View) (float64, error) {
 			return prop.ChopForce(prop.FreshWater, v.Length(ChopHeight), v.Length(BoatBeam), v.Of(ChopReflected)).Newtons(), nil
 		},
@@ -242,8 +248,15 @@ var windRows = []Row{
 	{
 		Name: "anchor load", Gives: WindUpper,
 		Needs:   []ID{BoatLength, WindSpeed},
-		Formula: "load of a boat of {boat.length} at 15 knots x ({wind.speed} / 15 knots)^2",
-		Source:  "ABYC H-40, Table 1; surge is in it, so an upper bound only", Basis: Standard,
+		Formula: "{=load of a boat of this length at 15 knots} x ({wind.speed in knots} / 15 knots)^2",
+		Term: func(v View, _ string) (float64, unit.Form) {
+			l, err := wind.UpperBound(v.Length(BoatLength))
+			if err != nil {
+				return math.NaN(), unit.Thrust
+			}
+			return l.Lunch.Newtons(), unit.Thrust
+		},
+		Source: "ABYC H-40, Table 1; surge is in it, so an upper bound only", Basis: Standard,
 		Compute: func(v View) (float64, error) {
 			l, err := wind.UpperBound(v.Length(BoatLength))
 			r := v.Speed(WindSpeed).Knots() / 15
@@ -275,7 +288,7 @@ func frontalArea(v View) (float64, error) {
 		area += usual * freeboardAbove(v, b, length)
 	}
 	if !inside {
-		v.Warn("no windage is on record for a boat of this length: scaled from the nearest")
+		v.Stretched(typical.WindageOf(kind).Frontal.Far(length), "no windage is on record for a boat of this length: scaled from the nearest")
 	}
 	return max(area, 0.05), nil
 }

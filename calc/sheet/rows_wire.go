@@ -3,6 +3,8 @@ package sheet
 import (
 	"errors"
 	"fmt"
+	"math"
+	"slices"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/typical"
@@ -45,7 +47,7 @@ const (
 	distanceABYC   = "ABYC E-11; readings differ on whether the sheath is needed"
 )
 
-var wireRows = joinRows(wireInputRows, breakerRows, wireFigureRows)
+var wireRows = slices.Concat(wireInputRows, breakerRows, wireFigureRows)
 
 // wireInputRows: what the wire has to do and what it is made of.
 var wireInputRows = []Row{
@@ -175,7 +177,7 @@ func chooseBreaker(v View) (float64, error) {
 // wireFigureRows: gauge, ampacity, drop and its cost.
 var wireFigureRows = []Row{
 	{Name: "smallest wire that passes", Gives: WireGauge, Needs: append([]ID{WireRun}, dutyCells...), May: []ID{BreakerRating}, Source: "drop by copper resistance at its temperature; " + ampacitySource, Basis: Regulation, Ladder: true,
-		Formula: "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {wire.current} over {wire.run}, with an ampacity not below {breaker.rating}, {wire.insulation} insulation, {wire.place}",
+		Formula: gaugeFormula, Spell: spellGauge,
 		Compute: func(v View) (float64, error) {
 			r, err := wire.Smallest(wireDuty(v, v.Length(WireRun), v.Current(BreakerRating)))
 			return float64(r.Gauge), err
@@ -187,13 +189,20 @@ var wireFigureRows = []Row{
 		Formula: "{wire.gauge}",
 		Compute: func(v View) (float64, error) { return v.Of(WireGauge), nil }},
 	{Name: "ampacity", Gives: WireAmpacity, Needs: []ID{WireJudged, WireInsulation, WirePlace}, Source: ampacitySource, Basis: Regulation,
-		Formula: "Table 5 for {wire.judged}, {wire.insulation} insulation, {wire.place}",
+		Formula: "Table 5 for {wire.judged}, {wire.insulation} insulation, {wire.place}", Spell: spellAmpacity,
 		Compute: judgeAmpacity},
 	{Name: "air around the wire", Gives: WireAmbient, Needs: []ID{WirePlace}, Source: ampacitySource, Basis: Regulation,
 		Formula: "what Table 5 takes for a wire {wire.place}",
 		Compute: func(v View) (float64, error) { return wire.PlaceOf(v.Word(WirePlace)).Ambient().Celsius(), nil }},
 	{Name: "conductor temperature", Gives: WireHeat, Needs: []ID{WireAmps, WireAmpacity, WireInsulation, WireAmbient}, Source: "heat balance on " + ampacitySource, Basis: Model,
-		Formula: "{wire.ambient} + ({wire.insulation} - {wire.ambient}) x ({wire.current} / {wire.ampacity})^2",
+		Formula: "{wire.ambient} + ({=insulation rating} - {wire.ambient}) x ({wire.current} / {wire.ampacity})^2", Spell: spellHeat,
+		Term: func(v View, _ string) (float64, unit.Form) {
+			rating, err := wire.Rating(v.Temperature(WireInsulation))
+			if err != nil {
+				return math.NaN(), unit.InsulationClass
+			}
+			return rating.Celsius(), unit.InsulationClass
+		},
 		Compute: func(v View) (float64, error) {
 			rating, err := wire.Rating(v.Temperature(WireInsulation))
 			if err != nil {
@@ -205,7 +214,14 @@ var wireFigureRows = []Row{
 			return wire.ConductorTemperature(v.Current(WireAmps), v.Current(WireAmpacity), rating, v.Temperature(WireAmbient)).Celsius(), nil
 		}},
 	{Name: "resistance of the pair", Gives: WireOhms, Needs: []ID{WireJudged, WireRun, WireHeat}, Source: copperSource, Basis: Standard,
-		Formula: "2 x {wire.run} of {wire.judged} copper at {wire.temperature}",
+		Formula: "2 x {wire.run} x {=ohms of the wire at 20 C} x (1 + 0.00393 x ({wire.temperature} - 20 C))",
+		Term: func(v View, _ string) (float64, unit.Form) {
+			r, err := wire.Resistance(v.Gauge(WireJudged), unit.Metres(1), unit.Celsius(20))
+			if err != nil {
+				return math.NaN(), unit.OhmPerRun
+			}
+			return r.Ohms(), unit.OhmPerRun
+		},
 		Compute: func(v View) (float64, error) {
 			r, err := wire.Loop(v.Gauge(WireJudged), v.Length(WireRun), v.Temperature(WireHeat))
 			return r.Ohms(), err
@@ -221,34 +237,38 @@ var wireFigureRows = []Row{
 			drop := v.Of(WireVolts) / v.Of(RatedVolts)
 			switch {
 			case drop > typical.DropBeyond:
-				v.Warn("a motor hardly turns on what this wire leaves it and draws less than is reckoned here: the figure only says that the wire is far too thin")
+				v.Doubt("a motor hardly turns on what this wire leaves it and draws less than is reckoned here: the figure only says that the wire is far too thin")
 			case drop > typical.DropLimit:
 				v.Warn("more than a tenth of the voltage is lost in the wire: thicker wire, a shorter run or a higher voltage")
 			}
 			return drop, nil
 		}},
 	{Name: "area of the wire", Gives: WireMils, Needs: []ID{WireJudged}, Source: "ASTM B258 gauge", Basis: Standard,
-		Formula: "diameter of {wire.judged} in mils, squared",
+		Formula: "({=diameter of the wire in mils})^2",
+		Term: func(v View, _ string) (float64, unit.Form) {
+			d, err := wire.Diameter(v.Gauge(WireJudged))
+			if err != nil {
+				return math.NaN(), unit.Mil
+			}
+			return d.Metres(), unit.Mil
+		},
 		Compute: func(v View) (float64, error) {
 			a, err := wire.Area(v.Gauge(WireJudged))
 			return a.CircularMils(), err
 		}},
 	{Name: "drop by the wire-area formula", Gives: WireDropMils, Needs: []ID{WireMils, WireJudged, WireAmps, WireRun, RatedVolts}, Source: milsSource, Basis: Standard,
-		Formula: "10.75 x {wire.current} x 2 x {wire.run}, in feet, / {wire.area-mils} circular mils / {motor.volts}",
+		Formula: "10.75 x {wire.current} x 2 x {wire.run in feet} / {wire.area-mils} circular mils / {motor.volts}",
 		Compute: func(v View) (float64, error) {
 			e, err := wire.DropByMils(v.Gauge(WireJudged), v.Current(WireAmps), v.Length(WireRun))
 			return e.Volts() / v.Of(RatedVolts), err
 		}},
-	{Name: "resistance result above the wire-area formula", Gives: WireMilsExtra, Needs: []ID{WireDrop, WireDropMils, WireHeat}, Source: "K = 10.75 is copper at 29 C; a loaded wire is warmer", Basis: Model,
-		Formula: "{wire.drop} / {wire.drop-by-mils} - 1: the formula takes copper at 29 C, this wire runs at {wire.temperature}",
+	{Name: "resistance result above the wire-area formula", Gives: WireMilsExtra, Needs: []ID{WireHeat}, Source: "K = 10.75 is copper at 29 C; a loaded wire is warmer", Basis: Model,
+		Formula: "10.371 x (1 + 0.00393 x ({wire.temperature} - 20 C)) / 10.75 - 1",
 		Compute: func(v View) (float64, error) {
-			if v.Of(WireDropMils) == 0 {
-				return 0, nil // a run of no length
-			}
-			return v.Of(WireDrop)/v.Of(WireDropMils) - 1, nil
+			return wire.MilFoot(v.Temperature(WireHeat))/wire.FormulaK - 1, nil
 		}},
 	{Name: "thrust lost to the drop", Gives: WireThrustLoss, Needs: []ID{WireVolts, WireAmps, WireContacts, RatedVolts, WirePower}, Source: "thrust by a power of voltage, from memory; 2 for an ideal motor", Basis: Model,
-		Formula: "1 - (1 - ({wire.volts} + {wire.current} x {wire.contacts}) / {motor.volts})^{wire.thrust-power}",
+		Formula: "1 - (1 - ({wire.volts} + {wire.current} x {wire.contacts}) / {motor.volts})^{wire.thrust-power}, at most all of it",
 		Compute: func(v View) (float64, error) {
 			lost := v.Of(WireVolts) + v.Of(WireAmps)*v.Of(WireContacts)
 			return wire.ThrustLoss(min(1, lost/v.Of(RatedVolts)), v.Of(WirePower))
@@ -267,6 +287,65 @@ var wireFigureRows = []Row{
 			}
 			return float64(n), nil
 		}},
+}
+
+const gaugeFormula = "thinnest that loses no more than {wire.drop-target} of {motor.volts} at {wire.current} over {wire.run}, with an ampacity not below {breaker.rating}, {wire.insulation} insulation, {wire.place}"
+
+// spellGauge holds the gauge against the next thinner one, which fails.
+func spellGauge(v View, write func(float64, unit.Form) string) string {
+	amps, run, carry := v.Of(WireAmps), v.Of(WireRun), v.Of(BreakerRating)
+	d := wireDuty(v, v.Length(WireRun), unit.Current(carry))
+	text := fmt.Sprintf("thinnest that loses no more than %s of %s at %s over %s and carries at least %s, %s insulation, %s",
+		write(d.MaxDrop, unit.Fraction), write(d.Volts.Volts(), unit.Volt), write(amps, unit.Ampere), write(run, unit.RunLength),
+		write(max(carry, amps), unit.Ampere), write(v.Of(WireInsulation), unit.InsulationClass), v.Word(WirePlace))
+	judged := func(g unit.Gauge) string {
+		r, err := wire.Judge(g, d)
+		if err != nil {
+			return ""
+		}
+		return fmt.Sprintf("%s loses %.3g%% and carries %s", wire.Name(g), 100*r.Drop, write(r.Ampacity.Amperes(), unit.Ampere))
+	}
+	r, err := wire.Smallest(d)
+	if err != nil {
+		return text
+	}
+	text += ": " + judged(r.Gauge)
+	thinner := unit.Gauge(99)
+	for _, g := range wire.Gauges() { // thin to thick
+		if g == r.Gauge {
+			break
+		}
+		thinner = g
+	}
+	if t := judged(thinner); t != "" {
+		text += "; " + t
+	}
+	return text
+}
+
+// spellHeat names the end of the copper's table where it was met.
+func spellHeat(v View, write func(float64, unit.Form) string) string {
+	if hot := unit.Temperature(v.Of(WireHeat)); hot >= wire.Hottest {
+		return write(hot.Celsius(), unit.InsulationClass) + ", where the table of copper ends: this wire glows"
+	}
+	return ""
+}
+
+// spellAmpacity shows the table's number and the factor on it.
+func spellAmpacity(v View, write func(float64, unit.Form) string) string {
+	g, t := v.Gauge(WireJudged), v.Temperature(WireInsulation)
+	rating, _ := wire.Rating(t)
+	open, err := wire.Ampacity(g, t, wire.Open)
+	if err != nil {
+		return "Table 5"
+	}
+	text := write(open.Amperes(), unit.Ampere)
+	of := fmt.Sprintf("Table 5 for %s of %s insulation", wire.Name(g), write(rating.Celsius(), unit.InsulationClass))
+	if wire.PlaceOf(v.Word(WirePlace)) != wire.EngineSpace {
+		return text + ", " + of
+	}
+	f, _, _ := wire.EngineFactor(t)
+	return text + " x " + write(f, unit.Factor) + ", " + of + " and its note 1 for engine spaces"
 }
 
 // judgeAmpacity says where the engine-space factor stands on memory alone.

@@ -12,6 +12,7 @@
 //	bands.go     each assumption moved to its ends: how far a figure may be trusted
 //	moves.go     each assumption as if it had been said: the measure worth asking for
 //	reverse.go   one more cell given: the points of a curve, "and at 20 mph?"
+//	trial.go     one question after another by values alone: many candidates
 //	working.go   a step in words: the formula with its numbers put in
 //	rows_*.go    the rows, one subject a file
 //	standard.go  the Book of this program
@@ -19,7 +20,10 @@
 // Limits: rows hold values in SI (hours, ampere hours and watt hours for a
 // battery's time, charge and energy). A row reads only the cells that it
 // declares. A cell that several rows can give takes the first whose needs are
-// met; what a person said always comes first.
+// met; what a person said always comes first. Outside the range of a formula its
+// row fails with an error that names the input, or tells a doubt (View.Doubt) that
+// goes with every figure resting on it. A working is arithmetic: board_test.go
+// reckons each with the numbers as printed.
 package sheet
 
 import (
@@ -125,14 +129,26 @@ type Row struct {
 	// When, if set, is asked after Needs and May are known.
 	When func(v View) bool
 	// Formula shows the right-hand side with cells in braces, for instance
-	// "{load.total} x {thrust.ratio}"; numbers are put in from the trace.
+	// "{load.total} x {thrust.ratio}"; numbers are put in from the trace. A unit
+	// may be asked for, {chop.height in ft}, so that what is multiplied fits.
 	Formula string
+	// Yields is the form in which the formula gives its result, where that is not
+	// the cell's: a draught comes out in feet and is shown in inches.
+	Yields unit.Form
+	// Spell writes the formula with its numbers where Formula cannot: where their
+	// count is not known beforehand, as of a profile, or where a bound was met.
+	// "" leaves it to Formula. write puts a number in the reader's units.
+	Spell func(v View, write func(x float64, f unit.Form) string) string
 	// Term gives the parts of a formula that are no cells of their own, written
 	// {=name}: the friction within a hull's drag. It is asked only when a
 	// working is shown, so that a solution stays short.
 	Term   func(v View, name string) (float64, unit.Form)
 	Source string // regulation, standard, handbook; or "common practice, no published source"; or "from memory"
 	Basis  Basis
+	// Aside names the needs that did not decide: the smaller of two routes, a
+	// speed that was only held against the result. A working shown to a person
+	// leaves out what stands behind them.
+	Aside func(v View) []ID
 	// Ladder marks a choice of the next step of a series, whose ends come from
 	// the ends of its needs rather than from a sum of squares.
 	Ladder  bool

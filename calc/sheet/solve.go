@@ -2,6 +2,8 @@ package sheet
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/unit"
@@ -117,14 +119,15 @@ type Reason struct {
 // A Solution holds every cell that was reached. It is a value to read; solving
 // again makes a new one.
 type Solution struct {
-	walk  walk
-	q     Question
-	at    []int16 // by ID: index into steps + 1, 0 where there is none
-	steps []Step
-	order []ID     // cells as they were settled by rows, given up ones among them
-	ids   []ID     // what Step.Inputs are cut from
-	notes []string // warnings of the row being tried
-	errs  map[ID]error
+	walk   walk
+	q      Question
+	at     []int16 // by ID: index into steps + 1, 0 where there is none
+	steps  []Step
+	order  []ID     // cells as they were settled by rows, given up ones among them
+	ids    []ID     // what Step.Inputs are cut from
+	notes  []string // warnings of the row being tried
+	doubts []doubt
+	errs   map[ID]error
 }
 
 // Solve walks the book for the wanted cells. Cells that cannot be known stay
@@ -135,9 +138,8 @@ func (b *Book) Solve(q Question) *Solution {
 	return s
 }
 
-// SolveNominal is Solve without the bands, in about half the time: for holding
-// many candidates against one boat by their values. The band of a computed step
-// is its value alone.
+// SolveNominal is Solve without the bands, in about half the time: for a figure
+// of which the value alone is shown. The band of a computed step is its value.
 func (b *Book) SolveNominal(q Question) *Solution { return b.solve(q) }
 
 // solve finds values without bands.
@@ -279,7 +281,7 @@ func (w *walk) assume(r *Row, v View) bool {
 			from = Constant
 		}
 		w.rec.put(Step{ID: r.Gives, Origin: from, Row: r, Value: g.Value.Nominal, Word: g.Word, Band: g.Value,
-			Inputs: w.rec.inputs(r), Guess: Reason{g.Why, g.Others}, Warnings: w.rec.notes})
+			Inputs: w.rec.inputs(r), Guess: Reason{g.Why, g.Others}, Warnings: w.rec.takeDoubts(r.Gives)})
 	}
 	return true
 }
@@ -300,7 +302,7 @@ func (w *walk) compute(r *Row, v View) bool {
 	}
 	w.vals[r.Gives], w.words[r.Gives] = x, ""
 	if w.rec != nil {
-		w.rec.put(Step{ID: r.Gives, Origin: Computed, Row: r, Value: x, Band: band.Exactly(x), Inputs: w.rec.inputs(r), Warnings: w.rec.notes})
+		w.rec.put(Step{ID: r.Gives, Origin: Computed, Row: r, Value: x, Band: band.Exactly(x), Inputs: w.rec.inputs(r), Warnings: w.rec.takeDoubts(r.Gives)})
 	}
 	return true
 }
@@ -340,8 +342,32 @@ func (s *Solution) Step(id ID) *Step {
 	return nil
 }
 
-// Err is the reason why a cell could not be computed, nil when there is none.
-func (s *Solution) Err(id ID) error { return s.errs[id] }
+// Err is the reason why a cell could not be computed, its own or that of a need
+// of its rows, however deep; nil when there is none.
+func (s *Solution) Err(id ID) error {
+	if len(s.errs) == 0 {
+		return nil
+	}
+	return s.err(id, make([]bool, len(cells)))
+}
+
+func (s *Solution) err(id ID, seen []bool) error {
+	if err := s.errs[id]; err != nil || s.Has(id) || seen[id] {
+		return err
+	}
+	seen[id] = true
+	for _, r := range s.walk.book.gives[id] {
+		for _, n := range r.Needs {
+			if s.Has(n) {
+				continue
+			}
+			if err := s.err(n, seen); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
 
 // Steps lists what was reached, each after the cells it rests on.
 func (s *Solution) Steps() []Step { return s.steps }
@@ -367,6 +393,44 @@ func (s *Solution) chain(out []*Step, seen []bool, id ID) []*Step {
 		out = s.chain(out, seen, in)
 	}
 	return append(out, st)
+}
+
+// A Rank says how a step stands to the figure that it is listed for.
+type Rank uint8
+
+const (
+	Behind  Rank = iota // only behind a step that did not decide
+	Beaten              // did not decide, as the smaller of two routes
+	Leading             // on the way from what was said to the figure
+)
+
+// Ranks tells of every step of Chain, by ID, how it stands to the cells.
+func (s *Solution) Ranks(ids ...ID) []Rank {
+	ranks := make([]Rank, len(cells))
+	for _, id := range ids {
+		s.rank(ranks, id)
+	}
+	return ranks
+}
+
+func (s *Solution) rank(ranks []Rank, id ID) {
+	st := s.Step(id)
+	if st == nil || ranks[id] == Leading {
+		return
+	}
+	ranks[id] = Leading
+	var aside []ID
+	if st.Row != nil && st.Row.Aside != nil {
+		aside = st.Row.Aside(View{w: &s.walk, vals: s.walk.vals, row: st.Row})
+	}
+	for _, in := range st.Inputs {
+		switch {
+		case !slices.Contains(aside, in):
+			s.rank(ranks, in)
+		case ranks[in] == Behind && strings.Contains(st.Row.Formula, "{"+in.String()+"}"):
+			ranks[in] = Beaten
+		}
+	}
 }
 
 // Missing names the cells without which the wanted one cannot be known: needs,
@@ -470,6 +534,61 @@ func (v View) Warn(text string) {
 	if v.warnings != nil {
 		*v.warnings = append(*v.warnings, text)
 	}
+}
+
+// Doubt is Warn for what must be told with every figure that rests on the step:
+// an input lies where the formula has nothing behind it.
+func (v View) Doubt(text string) {
+	if v.warnings != nil {
+		*v.warnings = append(*v.warnings, doubtMark+text)
+	}
+}
+
+// Stretched warns of a table that was read outside its rows, and doubts where that
+// was far outside.
+func (v View) Stretched(far bool, text string) {
+	if far {
+		v.Doubt(text)
+	} else {
+		v.Warn(text)
+	}
+}
+
+// doubtMark stands before a doubt while a row is tried.
+const doubtMark = "\x00"
+
+// takeDoubts takes the marks off the warnings of a row that gave a cell, and
+// keeps what they stood before.
+func (s *Solution) takeDoubts(id ID) []string {
+	for i, w := range s.notes {
+		if t, ok := strings.CutPrefix(w, doubtMark); ok {
+			s.notes[i] = t
+			s.doubts = append(s.doubts, doubt{id, t})
+		}
+	}
+	return s.notes
+}
+
+// A doubt is a sentence of the step of a cell.
+type doubt struct {
+	id   ID
+	text string
+}
+
+// Doubts lists what must be told with some cells, each sentence once: the doubts
+// of the steps on the way to them.
+func (s *Solution) Doubts(ids ...ID) []string {
+	if len(s.doubts) == 0 {
+		return nil
+	}
+	var out []string
+	ranks := s.Ranks(ids...)
+	for _, d := range s.doubts {
+		if ranks[d.id] == Leading && !slices.Contains(out, d.text) {
+			out = append(out, d.text)
+		}
+	}
+	return out
 }
 
 // Length and those below it are Of, as the type of the cell.

@@ -10,11 +10,39 @@ import (
 // Working writes the right-hand side of a step with its numbers put in, in the
 // reader's units: "1,900 lb x 2 lb per 100 lb". It is read from the trace, so it
 // cannot disagree with the value. A said or assumed step gives "".
+//
+// A working is arithmetic that can be done on a board: the numbers are carried
+// one figure further than results are shown, each quantity stands in the unit in
+// which the formula holds, and who reckons with them as printed finds Result.
 func (s *Solution) Working(st *Step, sys unit.System) string {
 	if st == nil || st.Row == nil || st.Row.Compute == nil {
 		return ""
 	}
 	return s.fill(st.Row, sys)
+}
+
+// Result writes what a step's working comes to, with the unit that the formula
+// gives before the one that is shown, where they differ: "0.531 h = 32 min". A
+// said or assumed step gives "".
+func (s *Solution) Result(st *Step, sys unit.System) string {
+	if st == nil || st.Row == nil || st.Row.Compute == nil {
+		return ""
+	}
+	form := st.ID.Describe().Form
+	yields := st.Row.Yields
+	if yields == unit.Plain {
+		yields = form
+	}
+	return unit.Result(st.Value, yields, form, sys)
+}
+
+// PassedOn reports whether a step does nothing but hand on the value of another.
+func (st *Step) PassedOn() bool {
+	f := ""
+	if st.Row != nil && st.Row.Compute != nil {
+		f = st.Row.Formula
+	}
+	return strings.HasPrefix(f, "{") && strings.IndexByte(f, '}') == len(f)-1 && !strings.Contains(f, "=")
 }
 
 // Symbols writes the right-hand side with the cells' labels: "loaded weight x
@@ -27,6 +55,7 @@ func (st *Step) Symbols() string {
 		return t.(string)
 	}
 	t := expand(st.Row.Formula, func(name string) string {
+		name, _ = inForm(name)
 		if id, ok := Lookup(name); ok {
 			return strings.ToLower(id.Describe().Label)
 		}
@@ -39,6 +68,26 @@ func (st *Step) Symbols() string {
 // symbols remembers what Symbols wrote; it depends on nothing but the row.
 var symbols sync.Map // of *Row to string
 
+// formsByName are the units that a formula can ask for: {boat.beam in ft} is a
+// length in feet, or in metres for a metric reader, where the cell's own unit
+// would not fit its neighbours.
+var formsByName = map[string]unit.Form{
+	"ft": unit.LongLength, "feet": unit.FootLength, "km/h": unit.TripPace, "knots": unit.Knot,
+	"m2": unit.SquareMetre, "newtons": unit.Newton,
+}
+
+// asSold asks for a rating as it is sold, in pounds in both worlds.
+const asSold = "lb"
+
+// inForm takes "cell in unit" apart.
+func inForm(name string) (cell, form string) {
+	cell, form, _ = strings.Cut(name, " in ")
+	if _, ok := formsByName[form]; !ok && form != asSold {
+		return name, ""
+	}
+	return cell, form
+}
+
 // Show writes a step's value in the reader's units.
 func (st *Step) Show(sys unit.System) string {
 	c := st.ID.Describe()
@@ -49,20 +98,34 @@ func (st *Step) Show(sys unit.System) string {
 }
 
 func (s *Solution) fill(r *Row, sys unit.System) string {
+	v := View{w: &s.walk, vals: s.walk.vals, row: r}
+	if r.Spell != nil {
+		if t := r.Spell(v, func(x float64, f unit.Form) string { return unit.Work(x, f, sys) }); t != "" {
+			return t
+		}
+	}
 	return expand(s.knownTerms(r.Formula), func(name string) string {
 		if part, ok := strings.CutPrefix(name, "="); ok && r.Term != nil {
-			x, form := r.Term(View{w: &s.walk, vals: s.walk.vals, row: r}, part)
-			return unit.Show(x, form, sys)
+			x, form := r.Term(v, part)
+			return unit.Work(x, form, sys)
 		}
+		name, form := inForm(name)
 		id, ok := Lookup(name)
 		if !ok {
 			return name
 		}
 		st := s.Step(id)
-		if st == nil {
+		switch {
+		case st == nil:
 			return "0" // an optional cell that nobody gave
+		case id.Describe().Word:
+			return st.Word
+		case form == asSold:
+			return unit.Show(st.Value, unit.Rating, unit.US)
+		case form != "":
+			return unit.Work(st.Value, formsByName[form], sys)
 		}
-		return st.Show(sys)
+		return unit.Work(st.Value, id.Describe().Form, sys)
 	})
 }
 
@@ -77,7 +140,8 @@ func (s *Solution) knownTerms(formula string) string {
 			}
 			i += from
 			name, rest, closed := strings.Cut(formula[i+len(sign):], "}")
-			id, ok := Lookup(name)
+			cell, _ := inForm(name)
+			id, ok := Lookup(cell)
 			ends := rest == "" || rest[0] == ')' || strings.HasPrefix(rest, " + ") || strings.HasPrefix(rest, " - ")
 			if !closed || !ok || s.Has(id) || !ends {
 				from = i + len(sign)

@@ -126,6 +126,7 @@ func UsualCapacity(lithium bool, volts float64) band.Band[float64] {
 // Of the bank as a whole, from memory but where noted.
 var (
 	HoursADay       = ratio(6, 8, 10)
+	HoursInHarbour  = ratio(0.5, 1, 2)
 	AgeingShare     = ratio(0.75, 0.8, 0.9) // capacity left when a battery is called worn; IEEE 485 sizes by 1.25, its reciprocal
 	HourRate        = ratio(20, 20, 20)     // deep-cycle batteries are rated at 20 h, but for a few at 10 or 100
 	BatteryAirTemp  = ratio(10, 21, 29)     // C: a cool spring morning, 70 F, a summer afternoon

@@ -52,6 +52,12 @@ func (t ByLength[T]) Value(l unit.Length, power float64) (v band.Band[T], inside
 	return last.Value, true
 }
 
+// Far reports whether a length lies so far outside the rows that the nearest one
+// says little: by more than a third (from memory).
+func (t ByLength[T]) Far(l unit.Length) bool {
+	return len(t) == 0 || l < t[0].Length*3/4 || l > t[len(t)-1].Length*4/3
+}
+
 func (a At[T]) stretched(l unit.Length, power float64) band.Band[T] {
 	r := float64(l / a.Length)
 	k := T(math.Pow(r, power))

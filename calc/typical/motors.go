@@ -215,6 +215,10 @@ var Styles = []Style{
 	{"drifting", b3(0.03, 0.07, 0.12), []string{"drift"}},
 }
 
+// HarbourStyle is the mean current share of a motor that only moves a boat in and
+// out of its berth (from memory).
+var HarbourStyle = b3(0.3, 0.5, 0.8)
+
 // AnyStyle is the mean current share of a day of which nothing was said.
 var AnyStyle = b3(0.08, 0.15, 0.28)
 
@@ -274,12 +278,14 @@ func wordBegins(phrase, letters string) bool {
 
 func letter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' }
 
-// Weeds, current and wind from which the rule of thumb is raised, SI. Common
-// practice, no published source.
+// Wind, current and waves from which the rule of thumb is raised, SI; from
+// OpenWaves the water counts as big and open. Common practice, no published
+// source.
 const (
 	RaiseWind    = 12 * unit.MPSPerMPH
 	RaiseCurrent = 0.5 * unit.MPSPerMPH
-	OpenWaves    = 12 * unit.MetresPerInch
+	RaiseWaves   = 12 * unit.MetresPerInch
+	OpenWaves    = 24 * unit.MetresPerInch
 )
 
 // NoGainRating is about the rating from which more thrust no longer drives a

@@ -21,8 +21,13 @@ var looks = [...]look{
 	LongLength: {"m", in(Length.Feet, 1, "ft"), fixed(1, 2, "m")},
 	DeckLength: {"m", in(Length.Inches, 1, "in"), fixed(100, 0, "cm")},
 	RunLength:  {"m", in(Length.Feet, 1, "ft"), fixed(1, 1, "m")},
-	TripLength: {"m", in(Length.Miles, 1, "miles"), thousandth(1, "km")},
-	SmallArea:  {"m2", significant(1, 3, "m2"), nil},
+	TripLength: {"m",
+		func(si float64) (string, string) {
+			m := Length(si).Miles()
+			return Number(m, decimalsBelow(m, 100)), "miles"
+		},
+		func(si float64) (string, string) { return Number(si/1000, decimalsBelow(si/1000, 100)), "km" }},
+	SmallArea: {"m2", significant(1/SquareMetresPerFoot2, 3, "ft2"), significant(1, 3, "m2")},
 	Weight: {"kg",
 		func(si float64) (string, string) { return grouped(Mass(si).Pounds(), 0), "lb" },
 		func(si float64) (string, string) { return grouped(si, decimalsBelow(si, 10)), "kg" }},
@@ -45,7 +50,7 @@ var looks = [...]look{
 	InsulationClass: {"degC", fixed(1, 0, "C"), nil},
 	Litre:           {"L", in(Volume.USGallons, 1, "gal"), fixed(1, 1, "L")},
 	Ohm:             {"ohm", significant(1000, 3, "milliohm"), nil},
-	Pascal:          {"Pa", significant(1, 3, "Pa"), nil},
+	Pascal:          {"Pa", significant(psfPerPascal, 3, "lb/ft2"), significant(1, 3, "Pa")},
 	BroadArea:       {"m2", in(Area.SquareFeet, 1, "ft2"), fixed(1, 2, "m2")},
 	AreaMoment: {"m4",
 		func(si float64) (string, string) {
@@ -55,7 +60,20 @@ var looks = [...]look{
 	WaterDensity:       {"kg/m3", in(Density.PoundsPerCubicFoot, 1, "lb/ft3"), fixed(1, 1, "kg/m3")},
 	FuelDensity:        {"kg/m3", in(Density.PoundsPerUSGallon, 2, "lb/gal"), thousandth(3, "kg/L")},
 	KinematicViscosity: {"m2/s", significant(1e6, 4, "mm2/s"), nil},
-	EnginePower:        {"W", in(Power.Horsepower, 1, "hp"), thousandth(1, "kW")},
+	// As reprints of the table with the engine-space factor round it: 178.5 is 178.
+	Ampacity:    {"A", func(si float64) (string, string) { return Number(math.Ceil(si-0.5-1e-9), 0), "A" }, nil},
+	EnginePower: {"W", in(Power.Horsepower, 1, "hp"), thousandth(1, "kW")},
+
+	TripPace:    {"m/s", in(Speed.MilesPerHour, 1, "mph"), fixed(3.6, 1, "km/h")},
+	Knot:        {"m/s", in(Speed.Knots, 1, "knots"), nil},
+	FootLength:  {"m", in(Length.Feet, 1, "ft"), nil},
+	Mil:         {"m", significant(1000/MetresPerInch, 4, "mils"), nil},
+	CircularMil: {"m2", func(si float64) (string, string) { return grouped(Area(si).CircularMils(), 0), "circular mils" }, nil},
+	SquareMetre: {"m2", significant(1, 3, "m2"), nil},
+	Newton:      {"N", fixed(1, 0, "N"), nil},
+	HalfDensity: {"kg/m3", significant(psfPerPascal*MPSPerMPH*MPSPerMPH, 3, ""), significant(1, 3, "")},
+	WaterWeight: {"N/m3", significant(perCubicFoot*perPoundF, 3, "lb/ft3"), significant(1, 3, "N/m3")},
+	OhmPerRun:   {"ohm/m", significant(1000*MetresPerFoot, 3, "ohm per 1,000 ft"), significant(1000, 3, "ohm per 1,000 m")},
 }
 
 // look is the row of a Form, that of Plain for any other number.

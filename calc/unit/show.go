@@ -33,7 +33,7 @@ const (
 	DeckLength             // in / cm: heights, shafts, distances on a boat
 	RunLength              // ft / m, for wire runs
 	TripLength             // miles / km
-	SmallArea              // m2 in both systems, as the coefficients are published
+	SmallArea              // ft2 / m2: what stands in the wind
 	Weight                 // lb / kg
 	Thrust                 // a force of wind, water or motor: lb / N
 	Rating                 // a motor's rated thrust: it is sold in lb in both worlds
@@ -53,13 +53,26 @@ const (
 	InsulationClass // C in both systems: it is printed on the jacket so
 	Litre           // gal / L
 	Ohm
-	Pascal
+	Pascal             // lb/ft2 / Pa
 	BroadArea          // ft2 / m2: wetted surface, waterplane
 	AreaMoment         // ft4 / m4: second moment of a waterplane
 	WaterDensity       // lb/ft3 / kg/m3
 	FuelDensity        // lb/gal / kg/L
 	KinematicViscosity // m2/s
 	EnginePower        // hp / kW
+	Ampacity           // A, a half downwards
+
+	// Forms of numbers that stand in a worked formula and nowhere else.
+	TripPace    // mph / km/h, where miles or kilometres are asked for
+	Knot        // knots in both systems, where a table is in knots
+	FootLength  // ft in both systems, where a formula is in feet
+	Mil         // thousandths of an inch in both systems
+	CircularMil // in both systems
+	SquareMetre // m2 in both systems, where a formula is worked in SI
+	Newton      // N in both systems, likewise
+	HalfDensity // rho/2 of V^2 rho/2, for mph and lb/ft2 / m/s and Pa
+	WaterWeight // lb/ft3 / N/m3
+	OhmPerRun   // ohm per 1,000 ft / 1,000 m
 )
 
 // SIUnit is the unit in which a Form's value is stored and written to JSON.
@@ -116,14 +129,22 @@ func Significant(x float64, n int) string {
 	return strconv.FormatFloat(x, 'f', -1, 64)
 }
 
-// Round keeps n significant figures. Values of an Answer are rounded to six so,
-// and none before.
+// upward is by how much a number is raised before it is rounded. The last bits of
+// a computed number differ between processors: some multiply and add in one step
+// and round once where others round twice. A value that is meant to lie half way
+// between two roundings, as products of exact unit factors often are, is brought
+// to the same side of the half everywhere. The searches of the sheet go to ten
+// digits, so nothing is lost.
+const upward = 1 + 1e-10
+
+// Round keeps n significant figures, at most eight; a half goes away from zero.
+// Values of an Answer are rounded to six so, and none before.
 func Round(x float64, n int) float64 {
-	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
+	if x == 0 || math.IsNaN(x) || math.IsInf(x*upward, 0) {
 		return x
 	}
 	// FormatFloat rounds the exact binary value, the same on every processor.
-	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'e', n-1, 64), 64)
+	r, err := strconv.ParseFloat(strconv.FormatFloat(x*upward, 'e', n-1, 64), 64)
 	if err != nil {
 		return x
 	}
@@ -132,9 +153,7 @@ func Round(x float64, n int) float64 {
 
 func roundTo(x float64, decimals int) float64 {
 	p := math.Pow10(decimals)
-	// The nudge brings 2.675-like products of exact unit factors back to the
-	// half that was meant, before rounding half away from zero.
-	return math.Round(x*p*(1+4e-16)) / p
+	return math.Round(x*p*upward) / p
 }
 
 // grouped writes thousands with commas: 1,900.

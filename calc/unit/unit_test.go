@@ -152,3 +152,25 @@ func TestRound(t *testing.T) {
 		}
 	}
 }
+
+// TestRoundSameOnEveryProcessor moves values that lie half way by what a processor
+// that multiplies and adds in one step may leave in the last bits.
+func TestRoundSameOnEveryProcessor(t *testing.T) {
+	for _, x := range []float64{1.234565, 861.8255, 1.945e-3, 123456.5, -2.000005, 9.999995} {
+		for _, bits := range []float64{-4, -1, 1, 4} {
+			if moved := x * (1 + bits*2.3e-16); Round(moved, 6) != Round(x, 6) {
+				t.Errorf("Round(%v, 6) = %v, and of %v it is %v", x, Round(x, 6), moved, Round(moved, 6))
+			}
+		}
+	}
+	for _, x := range []float64{0.125, 2.675, 1.005, 3.75, 12.5} {
+		for _, bits := range []float64{-4, -1, 1, 4} {
+			if moved := x * (1 + bits*2.3e-16); Number(moved, 2) != Number(x, 2) || Number(moved, 0) != Number(x, 0) {
+				t.Errorf("%v is shown as %s, and %v as %s", x, Number(x, 2), moved, Number(moved, 2))
+			}
+		}
+	}
+	if got := Round(math.MaxFloat64, 6); got != math.MaxFloat64 {
+		t.Errorf("the largest number becomes %v", got)
+	}
+}

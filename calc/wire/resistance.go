@@ -51,8 +51,8 @@ func Loop(g unit.Gauge, oneWay unit.Length, t unit.Temperature) (unit.Resistance
 	return Resistance(g, 2*oneWay, t)
 }
 
-// hottest is where ConductorTemperature stops: past it no insulation is left.
-const hottest = 250 // C
+// Hottest is where ConductorTemperature stops: past it no insulation is left.
+const Hottest unit.Temperature = 250
 
 // ConductorTemperature is how warm a conductor runs at a steady current: ambient
 // + (rating - ambient) (I/ampacity)^2, since heat goes with the square of the
@@ -64,5 +64,5 @@ const hottest = 250 // C
 // ambient temperatures.
 func ConductorTemperature(i, ampacity unit.Current, insulation, ambient unit.Temperature) unit.Temperature {
 	r := i.Amperes() / ampacity.Amperes()
-	return unit.Temperature(math.Min(ambient.Celsius()+(insulation.Celsius()-ambient.Celsius())*r*r, hottest))
+	return unit.Temperature(math.Min(ambient.Celsius()+(insulation.Celsius()-ambient.Celsius())*r*r, Hottest.Celsius()))
 }

@@ -24,7 +24,10 @@ func (d *desk) batch(file string, in io.Reader) error {
 	if file != "-" {
 		f, err := os.Open(file)
 		if err != nil {
-			return usage("", "--batch: %w", err)
+			return usage("", "--batch: %w", plainly("file", err))
+		}
+		if info, err := f.Stat(); err == nil && info.IsDir() {
+			return usage("ask --batch FILE", "--batch: %s is a folder", file)
 		}
 		defer f.Close()
 		in, name = f, file
@@ -35,9 +38,9 @@ func (d *desk) batch(file string, in io.Reader) error {
 		line, err := lines.next()
 		if err != nil && !errors.Is(err, errLineTooLong) {
 			if errors.Is(err, io.EOF) {
-				return nil
+				return d.failed
 			}
-			return usage("", "--batch: %s:%d: %w", name, n, err)
+			return usage("", "--batch: %s, line %d: %w", name, n, plainly("file", err))
 		}
 		var q query
 		if err == nil {

@@ -151,3 +151,24 @@ func TestSettingsRowsAreComplete(t *testing.T) {
 		}
 	}
 }
+
+// TestFaultOfTheProgramStaysWithItsQuestion lets a turn run into a drill that was
+// never begun.
+func TestFaultOfTheProgramStaysWithItsQuestion(t *testing.T) {
+	var out strings.Builder
+	d, err := openDesk(settings{JSON: true, Stock: noShelf}, &out, &out)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s := d.reasoner.NewSession()
+	s.Aside = &drilling{}
+	if a := d.turn(s, "48 inches"); len(a.Problems) != 1 || answered(a) {
+		t.Errorf("the answer is %+v", a.Problems)
+	}
+	if err := d.batch("-", strings.NewReader(`{"question": "16 ft jon, two aboard"}`+"\n")); status(err) != statusFailed || !strings.Contains(err.Error(), "48 inches") {
+		t.Errorf("status %d, %v", status(err), err)
+	}
+	if !strings.Contains(out.String(), "thrust.need") {
+		t.Errorf("the next question is not answered:\n%s", out.String())
+	}
+}

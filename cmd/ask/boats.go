@@ -10,6 +10,7 @@ import (
 	"heronlake.example/ask/cmd/ask/text"
 	"heronlake.example/ask/reasoner"
 	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/fit"
 )
 
 // boats are the kept boats of this user.
@@ -76,6 +77,12 @@ func (d *desk) openWord(s *reasoner.Session, line, name string) answer.Answer {
 	var known []string
 	for _, u := range a.Understood {
 		known = append(known, strings.ToLower(u.Label)+" "+u.Display)
+	}
+	for _, f := range c.Facts { // what is reckoned with beside the facts of the card
+		if f.Slot == "boat.speed-measured" {
+			label, shown := fit.Describe(f, s.Units())
+			known = append(known, strings.ToLower(label)+" "+shown)
+		}
 	}
 	if len(known) > 0 {
 		a.Reply += " Known: " + strings.Join(known, ", ") + "."

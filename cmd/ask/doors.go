@@ -32,7 +32,10 @@ func (d *desk) words(question string) error {
 			return err
 		}
 	}
-	if !answered(a) {
+	switch {
+	case d.failed != nil:
+		return d.failed
+	case !answered(a):
 		return errUnanswered
 	}
 	return nil
@@ -88,6 +91,8 @@ func (d *desk) pipe(in io.Reader, prompt string) error {
 		}
 	}
 	switch {
+	case d.failed != nil:
+		return d.failed
 	case prompt != "" || d.set.Drill:
 		return nil
 	case turns == 0:

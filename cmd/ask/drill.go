@@ -2,6 +2,8 @@ package main
 
 import (
 	"fmt"
+	"hash/fnv"
+	"io"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -35,6 +37,9 @@ func (d *desk) drillWord(s *reasoner.Session, line, topic string) answer.Answer 
 		}
 	}
 	opts.Record = d.record(s)
+	if d.set.Trainee == "" && !opts.Seeded {
+		opts.Start = d.start()
+	}
 	run := &drilling{drill: drill.New(d.reasoner, opts), prior: opts.Record}
 	a := run.drill.Open()
 	a.Question = line
@@ -56,6 +61,17 @@ func topicList() string {
 		names = append(names, string(t))
 	}
 	return strings.Join(names, ", ")
+}
+
+// start is where the customers of a drill begin for which neither a seed nor a
+// trainee is named. It follows what was typed at the prompt before, so that a
+// drill is not the one of yesterday, and needs neither clock nor chance.
+func (d *desk) start() uint64 {
+	h := fnv.New64a()
+	for _, line := range (store.History{Dir: d.set.folders().state()}).Read() {
+		io.WriteString(h, line+"\n")
+	}
+	return h.Sum64() % 1000
 }
 
 // record is what is known of the trainee: the file under --trainee, else what

@@ -5,6 +5,7 @@
 //	main.go      run, print one error, exit status
 //	run.go       from arguments to the right door
 //	settings.go  flags, environment and the settings file
+//	flagfault.go what is wrong with a flag or a file that it names
 //	folders.go   where the user's files stand
 //	manual.go    the help text taken apart; the manual page
 //	completion.go  the command line completed by a shell
@@ -12,9 +13,11 @@
 //	wire.go      the notes, the index and the reasoner put together
 //	notes.go     a shop's own notes, read or found ready in the cache
 //	turn.go      one line in, one answer out: what all doors share
+//	steering.go  the words that steer, as people write them
 //	doors.go     words on the command line, and the pipe
 //	batch.go     many questions, one JSON object a line
 //	prompt.go    the line editor
+//	keys_*.go    Ctrl-C as a key, by system
 //	sheets.go    the fit sheet written to a file
 //	boats.go     boats kept and opened
 //	shelf.go     the shop's shelf, or the invented one

@@ -53,7 +53,7 @@ func openNotes(set settings, warn io.Writer) (*kb.Library, *index.Index, error) 
 func readNotes(folder string) (*kb.Folder, error) {
 	root, err := os.OpenRoot(folder)
 	if err != nil {
-		return nil, usage("", "notes: %w", err)
+		return nil, usage("", "notes: %w", plainly("folder", err))
 	}
 	defer root.Close()
 	return kb.ReadFolder(root.FS()), nil

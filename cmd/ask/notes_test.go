@@ -92,7 +92,7 @@ func (c counter) ask(t testing.TB) string {
 	cmd.Args = []string{"ask", "--json", "--notes", c.notes, "--batch", "-"}
 	cmd.Env = append([]string{"PATH=" + os.Getenv("PATH"), "SystemRoot=" + os.Getenv("SystemRoot")}, c.env...)
 	var in strings.Builder
-	for _, q := range []string{"what is in drawer 17", "which tag has drawer 7", "spaner for drawer 99", "bench at heron lake tackle",
+	for _, q := range []string{"what is in drawer 17", "what is in drawer 7", "spaner for drawer 99", "bench at heron lake tackle",
 		"why does it suck air in chop", "16 ft jon boat, two aboard, small lake", "who won the game"} {
 		line, _ := json.Marshal(map[string]string{"question": q})
 		in.Write(append(line, '\n'))

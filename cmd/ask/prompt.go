@@ -15,6 +15,7 @@ import (
 	"heronlake.example/ask/cmd/ask/store"
 	"heronlake.example/ask/cmd/ask/text"
 	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/drill"
 )
 
 const (
@@ -33,14 +34,15 @@ func (d *desk) prompt() error {
 	// shows nothing of what is typed.
 	defer editor.Close()
 	editor.SetCtrlCAborts(true)
+	keysOnly(os.Stdin)
 	editor.SetMultiLineMode(true)
 	editor.SetTabCompletionStyle(liner.TabPrints)
 
 	history := store.History{Dir: d.set.folders().state()}
 	editor.ReadHistory(strings.NewReader(strings.Join(history.Read(), "\n")))
 
-	var last answer.Answer
-	editor.SetCompleter(func(line string) []string { return completions(line, last) })
+	var figures []answer.Figure // of the last answer that held some
+	editor.SetCompleter(func(line string) []string { return d.completions(line, figures) })
 
 	stop := make(chan os.Signal, 1)
 	signal.Notify(stop, syscall.SIGTERM, syscall.SIGHUP, os.Interrupt)
@@ -81,7 +83,7 @@ func (d *desk) prompt() error {
 			continue
 		case errors.Is(err, io.EOF):
 			fmt.Fprintln(d.out)
-			return d.out.Flush()
+			return errors.Join(d.out.Flush(), d.failed)
 		case err != nil:
 			return err
 		case strings.TrimSpace(line) == "":
@@ -93,12 +95,15 @@ func (d *desk) prompt() error {
 			fmt.Fprintln(d.warn, "ask: history is not kept:", err)
 		}
 		if isQuit(line) {
-			return nil
+			return d.failed
 		}
 		d.style = style(d.set, d.screen) // the window may have changed since
-		last = d.turn(session, line)
-		if err := d.show(last); err != nil {
+		a := d.turn(session, line)
+		if err := d.show(a); err != nil {
 			return err
+		}
+		if len(a.Figures) > 0 {
+			figures = a.Figures
 		}
 		if ending != nil {
 			return ending
@@ -132,25 +137,40 @@ func ended(editor *liner.State, stop <-chan os.Signal, text string) (string, err
 }
 
 // completions are the ends of a line that begins with a colon: a colon word, or
-// a figure of the last answer behind ":why".
-func completions(line string, last answer.Answer) []string {
-	var out []string
-	if start, ok := strings.CutPrefix(line, ":why "); ok {
-		for _, f := range last.Figures {
-			if strings.HasPrefix(f.ID, start) {
-				out = append(out, ":why "+f.ID)
-			}
-		}
-		slices.Sort(out)
-		return slices.Compact(out)
-	}
+// behind one a figure of the last answer, a boat that is kept, a topic.
+func (d *desk) completions(line string, figures []answer.Figure) []string {
 	if !strings.HasPrefix(line, ":") {
-		return nil
+		return []string{line + " "} // a table that is pasted has tabs between its words
 	}
-	for _, w := range colonWords {
-		if strings.HasPrefix(w, line) {
-			out = append(out, w)
+	word, start, named := strings.Cut(line, " ")
+	names := colonWords
+	if named {
+		names = nil
+		switch word {
+		case ":why":
+			for _, f := range figures {
+				names = append(names, word+" "+f.ID)
+			}
+		case ":open", ":forget":
+			boats, _, _ := d.boats().List() // without a list nothing is completed
+			for _, b := range boats {
+				names = append(names, word+" "+b)
+			}
+		case ":drill":
+			for _, t := range drill.Topics() {
+				names = append(names, word+" "+string(t))
+			}
+		case ":units":
+			names = []string{":units metric", ":units us"}
+		}
+		line = word + " " + strings.TrimLeft(start, " ")
+	}
+	var out []string
+	for _, n := range names {
+		if strings.HasPrefix(n, line) {
+			out = append(out, n)
 		}
 	}
-	return out
+	slices.Sort(out)
+	return slices.Compact(out)
 }

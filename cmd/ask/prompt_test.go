@@ -195,6 +195,39 @@ func TestSignalRestoresTheTerminal(t *testing.T) {
 	}
 }
 
+// TestCtrlCIsAKeyThroughout: the terminal sends no signal for it, not even before
+// the prompt stands or while an answer is worked out.
+func TestCtrlCIsAKeyThroughout(t *testing.T) {
+	s := enter(t, t.TempDir(), 80)
+	s.shows(promptText)
+	s.types("18-foot aluminum, 1,900 lb loaded, windy lake" + enterKey + ctrlC)
+	s.shows("Thrust needed")
+	for range 50 {
+		s.types(ctrlC)
+	}
+	s.types(":boat" + enterKey)
+	s.shows("1,900 lb")
+	s.shows("\n" + promptText)
+	s.types(":quit" + enterKey)
+	if got := s.ends(); got != statusAnswered {
+		t.Errorf("status %d, want %d", got, statusAnswered)
+	}
+	if !echoes(t, s.tty) {
+		t.Error("the terminal is left without echo")
+	}
+}
+
+// TestPromptTakesAPastedTable: a tab between words is a blank, not lost.
+func TestPromptTakesAPastedTable(t *testing.T) {
+	s := enter(t, t.TempDir(), 80)
+	s.shows(promptText)
+	s.types("16 ft\tjon\ttwo aboard" + enterKey)
+	s.shows("\n" + promptText)
+	if data, err := os.ReadFile(filepath.Join(s.home, "ask", "history")); err != nil || string(data) != "16 ft jon two aboard\n" {
+		t.Errorf("the line was taken as %q, %v", data, err)
+	}
+}
+
 func TestPromptNarrowDumbAndJunk(t *testing.T) {
 	tests := []struct {
 		name    string
@@ -257,5 +290,5 @@ func echoes(t *testing.T, tty *os.File) bool {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return mode.Lflag&unix.ECHO != 0 && mode.Lflag&unix.ICANON != 0
+	return mode.Lflag&unix.ECHO != 0 && mode.Lflag&unix.ICANON != 0 && mode.Lflag&unix.ISIG != 0
 }

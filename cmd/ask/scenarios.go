@@ -73,7 +73,7 @@ func (d *desk) training(words []string) (done bool, err error) {
 func loadScenarios(folder string) (list []drill.Scenario, faults []string, err error) {
 	root, err := os.OpenRoot(folder)
 	if err != nil {
-		return nil, nil, usage("", "scenarios: %w", err)
+		return nil, nil, usage("", "scenarios: %w", plainly("folder", err))
 	}
 	defer root.Close()
 	entries, err := fs.ReadDir(root.FS(), ".")

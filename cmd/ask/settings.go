@@ -123,7 +123,7 @@ func readSettings(args []string) (settings, []string, error) {
 	var set settings
 	flags, config := newFlags(&set)
 	if err := flags.Parse(args); err != nil {
-		return set, nil, usage("a question that holds a dash goes in quotes, or after --\n"+"ask --help lists the flags", "%w", err)
+		return set, nil, flagFault(err)
 	}
 	if set.Help || set.Version || set.Manual || set.Completion != "" {
 		return set, nil, nil // neither may fail for a damaged file
@@ -131,7 +131,7 @@ func readSettings(args []string) (settings, []string, error) {
 	for _, name := range []string{"batch", "why", "check-notes", "check-stock", "sheet", "boat", "config", "home", "completion",
 		"trainee", "csv", "scenarios", "check-scenarios", "lesson", "html"} {
 		if f := flags.Lookup(name); f.Changed && f.Value.String() == "" {
-			return set, nil, usage("", "--%s: wants a value and got an empty one", name)
+			return set, nil, usage("ask --"+name+" "+wants(name), "--%s wants a value and got an empty one", name)
 		}
 	}
 
@@ -222,7 +222,7 @@ func (s setting) check(value any) error {
 func isFolder(path string) error {
 	info, err := os.Stat(path)
 	if err != nil {
-		return err
+		return plainly("folder", err)
 	}
 	if !info.IsDir() {
 		return fmt.Errorf("%s is no folder", path)
@@ -252,7 +252,7 @@ func readSettingsFile(v *viper.Viper, named string, own folders) (settingsFile, 
 	}
 	data, err := readSmall(f.path, largestSettings)
 	if err != nil {
-		return f, usage("", "settings: %w", err)
+		return f, usage("", "settings: %w", plainly("file", err))
 	}
 	var doc yaml.Node
 	if err := yaml.Unmarshal(data, &doc); err != nil {

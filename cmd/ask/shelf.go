@@ -18,20 +18,14 @@ const (
 
 // openShelf reads the shop's shelf: a folder of its own; the invented one, which
 // says that it is invented, for "demo" and where no folder is named; none for
-// "none". The invented one is read when an answer first needs it. Lines of a
+// "none". Lines of a
 // shop's own that are not sound are named and left out.
 func openShelf(folder string, warn io.Writer) (func() *stock.Shelf, error) {
 	switch folder {
 	case noShelf:
 		return nil, nil
 	case "", demoShelf:
-		return func() *stock.Shelf {
-			s, err := stock.Demo()
-			if err != nil {
-				return nil // the package's tests keep its own files sound
-			}
-			return s
-		}, nil
+		return stock.Demo, nil
 	}
 	shelf, faults, err := readShelf(folder)
 	for _, f := range faults {
@@ -47,7 +41,7 @@ func openShelf(folder string, warn io.Writer) (func() *stock.Shelf, error) {
 func readShelf(folder string) (*stock.Shelf, []stock.Fault, error) {
 	root, err := os.OpenRoot(folder)
 	if err != nil {
-		return nil, nil, err
+		return nil, nil, plainly("folder", err)
 	}
 	defer root.Close()
 	shelf, faults, err := stock.Read(root.FS())
@@ -71,6 +65,9 @@ func checkStock(folder string, out io.Writer) error {
 		fmt.Fprintln(out, text.Clean(filepath.Join(folder, f.String())))
 	}
 	for _, file := range []string{stock.MotorsFile, stock.BatteriesFile, stock.ChargersFile, stock.PartsFile} {
+		for _, x := range shelf.Notes[file] {
+			fmt.Fprintln(out, text.Clean(filepath.Join(folder, file)+": "+x))
+		}
 		for _, x := range shelf.Extra[file] {
 			fmt.Fprintln(out, text.Clean(fmt.Sprintf("%s: column %q is not used", filepath.Join(folder, file), x)))
 		}

@@ -14,7 +14,23 @@ import (
 
 // turn is one line of talk in one conversation. All doors come through here, so
 // that none of them can answer otherwise than another.
-func (d *desk) turn(s *reasoner.Session, line string) answer.Answer {
+func (d *desk) turn(s *reasoner.Session, line string) (a answer.Answer) {
+	defer func() {
+		// One question that meets a fault of the program must not take the rest of
+		// a conversation or of a batch with it.
+		if fault := recover(); fault != nil {
+			d.failed = fmt.Errorf("a fault of this program at the question %q: %v", line, fault)
+			a = unreadable(line, nil)
+			a.Problems = []answer.Problem{{Kind: "unreadable", Text: "This question met a fault of the program and was left out. Say it in other words."}}
+		}
+	}()
+	return d.answer(s, line)
+}
+
+func (d *desk) answer(s *reasoner.Session, line string) answer.Answer {
+	if _, drills := s.Aside.(*drilling); !drills || strings.HasPrefix(strings.TrimSpace(line), ":") {
+		line = steering(line) // a drill has words of its own without a colon
+	}
 	if a, ok := d.drillTurn(s, line); ok {
 		return a
 	}
@@ -46,15 +62,6 @@ var doorWords = []struct {
 	{"forget", (*desk).forgetWord},
 	{"drill", (*desk).drillWord},
 }
-
-// doorWord splits a line that begins with a colon into the word and the rest.
-func doorWord(line string) (word, arg string, ok bool) {
-	word, ok = strings.CutPrefix(strings.TrimSpace(line), ":")
-	word, arg, _ = strings.Cut(word, " ")
-	return word, strings.TrimSpace(arg), ok
-}
-
-func isQuit(line string) bool { return strings.TrimSpace(line) == ":quit" }
 
 // steered is the answer to a colon word that the door answers itself.
 func steered(line, word, reply string) answer.Answer {

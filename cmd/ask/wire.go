@@ -24,6 +24,7 @@ type desk struct {
 	warn     io.Writer
 	style    text.Style
 	confirm  func(question string) bool // asks the person; nil where nobody can be asked
+	failed   error                      // the last fault of the program itself that a question met
 
 	scenarios []drill.Scenario // a trainer's own
 }

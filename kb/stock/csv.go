@@ -54,32 +54,53 @@ func decode(data []byte) ([]byte, error) {
 	return data, nil
 }
 
-// separator finds the mark between fields from the header line: the one that
-// occurs most. Some spreadsheets name it in a line of its own, "sep=;".
+// looked is how many lines at the head of a file are looked at for its headings
+// and for the mark between its fields.
+const looked = 12
+
+// separator finds the mark between fields: the one that occurs most in any of the
+// first lines, outside quotes. Some spreadsheets name it in a line of its own,
+// "sep=;".
 func separator(data []byte) (sep rune, rest []byte) {
 	line, after, _ := bytes.Cut(data, []byte("\n"))
 	if s, ok := strings.CutPrefix(strings.ToLower(strings.TrimSpace(string(line))), "sep="); ok && len(s) == 1 {
 		return rune(s[0]), append([]byte("\n"), after...) // the blank line keeps the count of lines
 	}
 	sep, most := ',', 0
-	for _, r := range []rune{',', ';', '\t'} {
-		if n := strings.Count(string(line), string(r)); n > most {
-			sep, most = r, n
+	for n := 0; n < looked && len(line)+len(after) > 0; n++ {
+		for _, r := range []rune{',', ';', '\t'} {
+			if k := outsideQuotes(line, byte(r)); k > most {
+				sep, most = r, k
+			}
 		}
+		line, after, _ = bytes.Cut(after, []byte("\n"))
 	}
 	return sep, data
 }
 
+func outsideQuotes(line []byte, mark byte) int {
+	n, quoted := 0, false
+	for _, c := range line {
+		switch {
+		case c == '"':
+			quoted = !quoted
+		case c == mark && !quoted:
+			n++
+		}
+	}
+	return n
+}
+
 // table reads a file into items. Faulty lines are named and left out; the rest
 // load. Extra columns are kept by name.
-func table[T any](file string, data []byte, columns []column[T], begin func(line int) T) (items []T, extra []string, faults []Fault) {
+func table[T any](file string, data []byte, columns []column[T], begin func(line int) T) (items []T, h heading, faults []Fault) {
 	t := tableReader[T]{file: file, columns: columns, skus: map[string]int{}}
 	r := t.open(data)
 	if r == nil {
-		return nil, nil, t.faults
+		return nil, h, t.faults
 	}
-	if extra = t.header(r); len(t.faults) > 0 {
-		return nil, extra, t.faults
+	if h = t.header(r); len(t.faults) > 0 {
+		return nil, h, t.faults
 	}
 	for rows := 0; ; rows++ {
 		rec, err := r.Read()
@@ -91,7 +112,7 @@ func table[T any](file string, data []byte, columns []column[T], begin func(line
 			continue
 		}
 		line, _ := r.FieldPos(0)
-		if blank(rec) {
+		if blank(rec) || sumLine(rec) || slices.Equal(rec, t.names) {
 			continue
 		}
 		if rows >= MaxRows {
@@ -102,14 +123,15 @@ func table[T any](file string, data []byte, columns []column[T], begin func(line
 			items = append(items, item)
 		}
 	}
-	return items, extra, t.faults
+	return items, h, t.faults
 }
 
 // A tableReader is what is known of one file while it is read.
 type tableReader[T any] struct {
 	file    string
 	columns []column[T]
-	place   []string       // by field: the name of its column, "" for an extra one
+	place   []place        // by field
+	names   []string       // the line of headings
 	comma   bool           // a comma is the decimal mark: fields are parted by semicolons
 	skus    map[string]int // each number seen, and its line
 	faults  []Fault
@@ -137,20 +159,54 @@ func (t *tableReader[T]) open(data []byte) *csv.Reader {
 	return r
 }
 
-// header places the columns and returns the names of the extra ones.
-func (t *tableReader[T]) header(r *csv.Reader) (extra []string) {
-	names, err := r.Read()
-	if err != nil {
-		t.fault(0, "", "is empty: the first line must name the columns")
-		return nil
-	}
-	t.place, extra = headings(names, t.columns)
-	for _, c := range t.columns {
-		if c.required && !slices.Contains(t.place, c.name) {
-			t.fault(1, c.name, "is missing: "+c.means)
+// header finds the line that names the columns, places them, and says which are
+// extra or taken by another name.
+func (t *tableReader[T]) header(r *csv.Reader) heading {
+	var best heading
+	var names []string
+	for n := 0; n < looked; n++ {
+		rec, err := r.Read()
+		if err != nil {
+			break
+		}
+		line, _ := r.FieldPos(0)
+		h := headings(rec, t.columns)
+		if h.line = line; n == 0 || h.known > best.known {
+			best, names = h, rec
+		}
+		if best.known >= 2 && best.line == line {
+			break // lines above it are a title
 		}
 	}
-	return extra
+	if names == nil {
+		t.fault(0, "", "is empty: the first line must name the columns")
+		return best
+	}
+	t.place, t.names = best.place, names
+	if best.known == 0 {
+		var must []string
+		for _, c := range t.columns {
+			if c.required {
+				must = append(must, c.name)
+			}
+		}
+		t.fault(best.line, "", "names no column; a line of headings is needed, with at least "+strings.Join(must, ", "))
+		return best
+	}
+	for _, c := range t.columns {
+		if c.required && !slices.ContainsFunc(t.place, func(p place) bool { return p.column == c.name }) {
+			t.fault(best.line, c.name, "is missing: "+c.means)
+		}
+	}
+	for i, p := range t.place {
+		if p.unit != "" && !knows(t.columns, p.column, p.unit) {
+			t.fault(best.line, p.column, fmt.Sprintf("%q names a unit that is not read here; expected %s", clean(names[i]), p.column))
+		}
+	}
+	if best.line > 1 && len(t.faults) == 0 && best.known >= 2 {
+		best.notes = append([]string{fmt.Sprintf("the headings are taken from line %d", best.line)}, best.notes...)
+	}
+	return best
 }
 
 // fill sets an item from the fields of its line, and reports whether all are
@@ -161,57 +217,71 @@ func (t *tableReader[T]) fill(item *T, rec []string, line int) bool {
 		t.fault(line, col, text)
 		sound = false
 	}
-	for i, name := range t.place {
-		if name == "" {
+	if lacks := t.lacks(rec); len(lacks) > 2 {
+		bad("", "holds too little; "+strings.Join(lacks, ", ")+" are empty")
+		return false
+	}
+	for i, p := range t.place {
+		if p.column == "" {
 			continue
 		}
-		text := ""
+		c := t.columns[p.index]
+		given := ""
 		if i < len(rec) {
-			text = clean(rec[i])
+			given = clean(rec[i])
 		}
-		c := t.columns[slices.IndexFunc(t.columns, func(c column[T]) bool { return c.name == name })]
-		if text == "" {
+		if given == "" || blankWord(given) {
 			if c.required {
-				bad(c.name, "is empty: "+c.means)
+				bad(c.name, empty(given)+": "+c.means)
 			}
 			continue
 		}
-		if err := c.set(item, text, t.comma); err != nil {
+		if p.unit != "" && given[len(given)-1] >= '0' && given[len(given)-1] <= '9' {
+			given += " " + p.unit // as the heading says
+		}
+		if err := c.set(item, given, t.comma); err != nil {
 			bad(c.name, err.Error()+"; expected "+c.means)
 		}
 		if c.name == "sku" {
-			if first, twice := t.skus[text]; twice {
-				bad(c.name, fmt.Sprintf("%q stands in line %d as well", text, first))
+			if first, twice := t.skus[given]; twice {
+				bad(c.name, fmt.Sprintf("%q stands in line %d as well", given, first))
 			}
-			t.skus[text] = line
+			t.skus[given] = line
 		}
 	}
 	return sound
 }
 
-// headings matches the header with the known columns, forgiving case, blanks
-// and hyphens; unknown ones are extra.
-func headings[T any](header []string, columns []column[T]) (place, extra []string) {
-	flat := func(s string) string {
-		return strings.Map(func(r rune) rune {
-			if r == ' ' || r == '-' {
-				return '_'
-			}
-			return r
-		}, strings.ToLower(clean(s)))
+func empty(given string) string {
+	if given == "" {
+		return "is empty"
 	}
-	for _, h := range header {
-		i := slices.IndexFunc(columns, func(c column[T]) bool { return flat(c.name) == flat(h) })
-		if i < 0 || slices.Contains(place, columns[i].name) {
-			place = append(place, "")
-			if h := clean(h); h != "" {
-				extra = append(extra, h)
-			}
-			continue
+	return fmt.Sprintf("%q stands for nothing", given)
+}
+
+// lacks names the columns that must be filled in and are not.
+func (t *tableReader[T]) lacks(rec []string) []string {
+	var out []string
+	for i, p := range t.place {
+		if p.column != "" && t.columns[p.index].required && (i >= len(rec) || clean(rec[i]) == "") {
+			out = append(out, p.column)
 		}
-		place = append(place, columns[i].name)
 	}
-	return place, extra
+	return out
+}
+
+// sumLine is true for a line that adds the others up.
+func sumLine(rec []string) bool {
+	for _, s := range rec {
+		switch strings.ToLower(strings.TrimRight(clean(s), ":")) {
+		case "":
+			continue
+		case "total", "totals", "sum", "subtotal", "grand total":
+			return true
+		}
+		return false
+	}
+	return false
 }
 
 // clean strips what spreadsheets add to a cell and what could harm a terminal:

@@ -2,12 +2,10 @@ package stock
 
 import (
 	"cmp"
-	"embed"
 	"errors"
 	"fmt"
 	"io"
 	"io/fs"
-	"sync"
 )
 
 // The four files of a shelf.
@@ -25,16 +23,16 @@ var ErrNoMotor = errors.New("the shelf holds no usable motor")
 // each bad one is named in the faults. A shelf without a usable motor gives
 // ErrNoMotor. The other three files may be missing.
 func Read(fsys fs.FS) (*Shelf, []Fault, error) {
-	s := &Shelf{Extra: map[string][]string{}}
+	s := &Shelf{Extra: map[string][]string{}, Notes: map[string][]string{}}
 	var faults []Fault
-	load(fsys, MotorsFile, true, s, &faults, func(data []byte) (x []string, f []Fault) {
-		s.Motors, x, f = table(MotorsFile, data, motorColumns, func(line int) Motor {
+	load(fsys, MotorsFile, true, s, &faults, func(data []byte) (x heading, f []Fault) {
+		s.Motors, x, f = table(MotorsFile, data, motorColumns(), func(line int) Motor {
 			return Motor{Line: line, Count: -1, Speeds: "variable", Drive: "brushed", Water: "fresh"}
 		})
 		return
 	})
-	load(fsys, BatteriesFile, false, s, &faults, func(data []byte) (x []string, f []Fault) {
-		s.Batteries, x, f = table(BatteriesFile, data, batteryColumns, func(line int) Battery { return Battery{Line: line, Count: -1} })
+	load(fsys, BatteriesFile, false, s, &faults, func(data []byte) (x heading, f []Fault) {
+		s.Batteries, x, f = table(BatteriesFile, data, batteryColumns(), func(line int) Battery { return Battery{Line: line, Count: -1} })
 		return
 	})
 	for i := range s.Batteries {
@@ -42,12 +40,12 @@ func Read(fsys fs.FS) (*Shelf, []Fault, error) {
 			s.Batteries[i].Series = true
 		}
 	}
-	load(fsys, ChargersFile, false, s, &faults, func(data []byte) (x []string, f []Fault) {
-		s.Chargers, x, f = table(ChargersFile, data, chargerColumns, func(line int) Charger { return Charger{Line: line, Count: -1, Voltage: 12} })
+	load(fsys, ChargersFile, false, s, &faults, func(data []byte) (x heading, f []Fault) {
+		s.Chargers, x, f = table(ChargersFile, data, chargerColumns(), func(line int) Charger { return Charger{Line: line, Count: -1, Voltage: 12} })
 		return
 	})
-	load(fsys, PartsFile, false, s, &faults, func(data []byte) (x []string, f []Fault) {
-		s.Parts, x, f = table(PartsFile, data, partColumns, func(line int) Part { return Part{Line: line, Count: -1} })
+	load(fsys, PartsFile, false, s, &faults, func(data []byte) (x heading, f []Fault) {
+		s.Parts, x, f = table(PartsFile, data, partColumns(), func(line int) Part { return Part{Line: line, Count: -1} })
 		return
 	})
 	s.nameless()
@@ -73,7 +71,7 @@ func (s *Shelf) nameless() {
 	}
 }
 
-func load(fsys fs.FS, name string, must bool, s *Shelf, faults *[]Fault, parse func([]byte) ([]string, []Fault)) {
+func load(fsys fs.FS, name string, must bool, s *Shelf, faults *[]Fault, parse func([]byte) (heading, []Fault)) {
 	data, err := contents(fsys, name)
 	if errors.Is(err, fs.ErrNotExist) && !must {
 		return
@@ -82,10 +80,13 @@ func load(fsys fs.FS, name string, must bool, s *Shelf, faults *[]Fault, parse f
 		*faults = append(*faults, Fault{File: name, Text: err.Error()})
 		return
 	}
-	extra, f := parse(data)
+	h, f := parse(data)
 	*faults = append(*faults, f...)
-	if len(extra) > 0 {
-		s.Extra[name] = extra
+	if len(h.extra) > 0 {
+		s.Extra[name] = h.extra
+	}
+	if len(h.notes) > 0 {
+		s.Notes[name] = h.notes
 	}
 }
 
@@ -110,31 +111,17 @@ func contents(fsys fs.FS, name string) ([]byte, error) {
 	return io.ReadAll(io.LimitReader(f, MaxBytes+1))
 }
 
-//go:embed demo/*.csv
-var demoFiles embed.FS
+//go:generate go test -run TestDemoIsWhatItsFilesGive -update
 
-// Demo is the invented shelf of Heron Lake Tackle, read when first needed.
-var Demo = sync.OnceValues(func() (*Shelf, error) {
-	sub, err := fs.Sub(demoFiles, "demo")
-	if err != nil {
-		return nil, err
-	}
-	s, faults, err := Read(sub)
-	if err == nil && len(faults) > 0 {
-		err = errors.New(faults[0].String())
-	}
-	if err != nil {
-		return nil, fmt.Errorf("demo shelf: %w", err)
-	}
-	s.Shop, s.Demo = "Heron Lake Tackle (demo shelf, invented)", true
-	return s, nil
-})
+// Demo is the invented shelf of Heron Lake Tackle: the files of folder demo as
+// Read reads them. It is shared and must not be changed.
+func Demo() *Shelf { return &demo }
 
 // Files describes the columns of each file, for the documentation.
 func Files() map[string][]Column {
 	return map[string][]Column{
-		MotorsFile: describe(motorColumns), BatteriesFile: describe(batteryColumns),
-		ChargersFile: describe(chargerColumns), PartsFile: describe(partColumns),
+		MotorsFile: describe(motorColumns()), BatteriesFile: describe(batteryColumns()),
+		ChargersFile: describe(chargerColumns()), PartsFile: describe(partColumns()),
 	}
 }
 

@@ -4,9 +4,12 @@
 //
 //	stock.go     what stands on a shelf
 //	columns.go   the columns of each file, one row each: name, unit, meaning
+//	headings.go  the names that a shop gives its columns
+//	cells.go     numbers, units and kinds as people write them into cells
 //	csv.go       reading a file as spreadsheets write it
 //	shelf.go     reading a folder; the report of what was wrong
-//	demo/*.csv   the invented shelf, embedded
+//	demo/*.csv   the invented shelf
+//	demo.go      the same as Go, written by go generate
 //
 // Limits: a shelf states what a maker or the shop prints; nothing is derived
 // here. Prices are US dollars. A file of more than MaxRows lines is refused.
@@ -74,6 +77,7 @@ type Part struct {
 	Voltage   unit.Voltage // the most a breaker or plug is rated for
 	Length    unit.Length  // of a pack of wire: the price is for this much
 	Fits      []string     // a bracket's mounts: bow, transom, kayak
+	Groups    []string     // a box's BCI groups; none where it takes any
 	Price     unit.Money
 	Count     int
 	Line      int
@@ -88,4 +92,5 @@ type Shelf struct {
 	Chargers  []Charger
 	Parts     []Part
 	Extra     map[string][]string // columns kept but not used, by file
+	Notes     map[string][]string // how its headings were taken, by file
 }

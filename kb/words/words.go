@@ -63,13 +63,13 @@ var (
 	}()
 )
 
-// form is one way of saying an entry: its first word, and the words after it
-// parted by single spaces.
+// form is one way of saying an entry.
 type form struct {
-	first, rest string
-	words       int // of the whole form
-	id          ID
-	next        int32 // the form of this bucket that was added before, counted from 1
+	text  string // its words parted by single spaces
+	first uint8  // the length of the first word
+	words uint8
+	id    int16
+	next  int16 // the form of this bucket that was added before, counted from 1
 }
 
 // lookup finds forms by their first word. It is made when a text is first
@@ -77,14 +77,18 @@ type form struct {
 // tenth of the time, which every start would pay.
 type lookup struct {
 	forms   []form
-	buckets [4096]int32 // the form added last, counted from 1; 0 for none
+	buckets [2048]int16 // the form added last, counted from 1; 0 for none
 }
 
 var forms = sync.OnceValue(func() *lookup {
-	t := &lookup{forms: make([]form, 0, 4096)}
-	for i, e := range table {
-		t.add(e.Word, ID(i))
-		for _, f := range e.Forms {
+	n := 64 // those with a shortened word
+	for i := range table {
+		n += 1 + len(table[i].Forms)
+	}
+	t := &lookup{forms: make([]form, 0, n)}
+	for i := range table {
+		t.add(table[i].Word, ID(i))
+		for _, f := range table[i].Forms {
 			t.add(f, ID(i))
 		}
 	}
@@ -92,26 +96,43 @@ var forms = sync.OnceValue(func() *lookup {
 })
 
 // shortened is how the first word of a phrase is often written.
-var shortened = map[string][]string{"with": {"w"}, "without": {"w/o", "wo", "w/out"}, "everybody": {"everyone"}}
+func shortened(first string) []string {
+	switch first {
+	case "with":
+		return []string{"w"}
+	case "without":
+		return []string{"w o", "wo", "w out"}
+	case "everybody":
+		return []string{"everyone"}
+	}
+	return nil
+}
 
 // add enters one form, and the same with its first word shortened.
 func (t *lookup) add(text string, id ID) {
 	text = joined(text)
-	first, rest, _ := strings.Cut(text, " ")
-	t.enter(text, id)
-	for _, short := range shortened[first] {
-		t.enter(strings.TrimSuffix(joined(short)+" "+rest, " "), id)
-	}
-}
-
-func (t *lookup) enter(text string, id ID) {
 	if text == "" {
 		return
 	}
-	first, rest, _ := strings.Cut(text, " ")
-	b := bucket(first)
-	t.forms = append(t.forms, form{first, rest, 1 + strings.Count(text, " "), id, t.buckets[b]})
-	t.buckets[b] = int32(len(t.forms))
+	first := t.enter(text, id)
+	for _, short := range shortened(text[:first]) {
+		t.enter(short+text[first:], id)
+	}
+}
+
+// enter enters a form and returns the length of its first word.
+func (t *lookup) enter(text string, id ID) int {
+	first := strings.IndexByte(text, ' ')
+	words := 1
+	if first < 0 {
+		first = len(text)
+	} else {
+		words += strings.Count(text[first:], " ")
+	}
+	b := &t.buckets[bucket(text[:first])]
+	t.forms = append(t.forms, form{text, uint8(first), uint8(words), int16(id), *b})
+	*b = int16(len(t.forms))
+	return first
 }
 
 // bucket is the hash FNV-1a, cut to the number of buckets.
@@ -187,18 +208,22 @@ func match(first string, ws []string) (ID, int) {
 	id, n := None, 0
 	for i := t.buckets[bucket(first)]; i > 0; i = t.forms[i-1].next {
 		f := &t.forms[i-1]
-		if f.words >= n && f.words <= len(ws) && f.first == first && startsWith(ws[1:], f.rest) {
-			id, n = f.id, f.words
+		if words := int(f.words); words >= n && words <= len(ws) && f.text[:f.first] == first && startsWith(ws[1:], f.text[f.first:]) {
+			id, n = ID(f.id), words
 		}
 	}
 	return id, n
 }
 
-// startsWith compares words with the rest of a form; the last may be a plural.
+// startsWith compares words with the rest of a form, a space before each; the
+// last may be a plural.
 func startsWith(ws []string, rest string) bool {
 	for i := 0; rest != ""; i++ {
 		var r string
-		r, rest, _ = strings.Cut(rest, " ")
+		r, rest = rest[1:], ""
+		if j := strings.IndexByte(r, ' '); j >= 0 {
+			r, rest = r[:j], r[j:]
+		}
 		if ws[i] != r && (rest != "" || singular(ws[i]) != r) {
 			return false
 		}

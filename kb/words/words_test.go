@@ -2,6 +2,7 @@ package words
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -90,6 +91,24 @@ func TestSlips(t *testing.T) {
 	} {
 		if got := Slips(c.a, c.b, 2); got != c.want {
 			t.Errorf("%s, %s: %d, want %d", c.a, c.b, got, c.want)
+		}
+	}
+}
+
+// TestEnglish finds words wherever they stand in the lists, and no parts of words.
+func TestEnglish(t *testing.T) {
+	lines := strings.Split(strings.TrimSpace(english), "\n")
+	if !slices.IsSorted(lines) {
+		t.Fatal("english.txt is not in order")
+	}
+	for _, w := range []string{lines[0], lines[len(lines)-1], "bench", "hypothermia", "lanyard", "peukert", "windless", "ampacity"} {
+		if !English(w) {
+			t.Errorf("%q is no word", w)
+		}
+	}
+	for _, w := range []string{"", "a\nb", "bensh", "battry", "moter", "peuk", "mpacity", "asdf", "zzzzzz"} {
+		if English(w) {
+			t.Errorf("%q is a word", w)
 		}
 	}
 }

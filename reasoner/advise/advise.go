@@ -26,11 +26,14 @@ type In struct {
 	Card   card.Card
 	Sol    *sheet.Solution
 	Topics []string
-	Over   string     // the slot that a comparison is about
-	Judge  []string   // slots whose said value is to be judged
-	Words  []string   // what a wordy question is about
-	Quoted []string   // notes that answer a question of words
-	Shown  []sheet.ID // figures that rest on something said; nil means every known one
+	Lead   []string        // the topics that a turn which only changes facts is about
+	Over   string          // the slot that a comparison is about
+	Judge  []string        // slots whose said value is to be judged
+	Words  []string        // what a wordy question is about
+	Quoted []string        // notes that answer a question of words
+	Shown  []sheet.ID      // figures that rest on something said; nil means every known one
+	Unmet  string          // a voltage that was said, for which no motor that meets the need is built
+	Was    *sheet.Solution // as it stood before a turn that only changes facts; nil otherwise
 	Sys    unit.System
 }
 
@@ -132,6 +135,11 @@ func (in In) astern() bool {
 // worth its price.
 func (in In) holdingPays() bool {
 	return in.windy() || in.told(sheet.CurrentSpeed) && in.over(sheet.CurrentSpeed, 0) || in.said("use.style") == "vertical-jigging"
+}
+
+// AboutStream reports a question that speaks of a current in the water.
+func (in In) AboutStream() bool {
+	return in.mentions("current") || in.told(sheet.CurrentSpeed)
 }
 
 // steersItself reports a wish that only a motor that steers itself can meet.

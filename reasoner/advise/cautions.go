@@ -36,12 +36,18 @@ var cautionRows = []cautionRow{
 		return (in.asks("charger") || in.mentions("charging") || in.quotes("charging-safely")) && !in.lithium()
 	},
 		"Charging gives off hydrogen: vent the space, no sparks or flames, charger off before clamps come off. Acid burns eyes and skin.", "charging-safely"},
-	{"lithium-protection", func(in In) bool { return in.lithium() && in.asks("bank", "runtime", "fit") },
-		"Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current.", "lithium-banks"},
-	{"second-set", func(in In) bool {
-		return in.asks("bank", "fit") && in.told(sheet.UseHours) && in.over(sheet.BankLimitStrings, 0) && in.over(sheet.BankStrings, in.Sol.Value(sheet.BankLimitStrings)+0.5)
+	{"lithium-protection", func(in In) bool {
+		return in.lithium() && in.asks("bank", "runtime", "fit") && in.motorTold() && in.over(sheet.BankProtection, 0)
 	},
-		"Drawn down to {battery.depth-limit} instead of {battery.depth-long-life}, such a day takes {bank.need-limit}, {bank.strings-limit} set in place of {bank.strings}; the batteries wear out sooner.", "bank-size"},
+		"Lithium cuts off without warning when empty; its protection must carry {bank.protection-current}, 1.25 times the motor's full current.", "lithium-banks"},
+	{"lithium-protection-any", func(in In) bool {
+		return in.lithium() && in.asks("bank", "runtime", "fit") && !(in.motorTold() && in.over(sheet.BankProtection, 0))
+	},
+		"Lithium cuts off without warning when empty; its protection must carry 1.25 times the motor's full current.", "lithium-banks"},
+	{"second-set", func(in In) bool { return in.wearing() && !in.lithium() },
+		"Drawn down to {battery.depth-limit} they carry the hours while new. Down to {battery.depth-long-life}, which spares them, and with age allowed for, takes {bank.need}: {bank.strings-long-life} sets, or lithium.", "bank-size"},
+	{"second-set-lithium", func(in In) bool { return in.wearing() && in.lithium() },
+		"They carry the hours while new. With age allowed for it takes {bank.need}: {bank.strings-long-life} sets.", "bank-size"},
 	{"mixing-batteries", func(in In) bool { return in.asks("bank") && in.over(sheet.BankCount, 1.5) },
 		"Batteries that are joined: same kind, size and age. In series nothing else is fed off one of them; side by side each has its fuse.", "mixing-batteries"},
 	{"breaker", func(in In) bool { return in.asks("wire", "breaker") },
@@ -93,6 +99,12 @@ var cautionRows = []cautionRow{
 		"Open the breaker before you touch prop, plug or terminals.", "people-in-the-water"},
 }
 
+// wearing reports a bank that carries the hours said, and is smaller than a long
+// life asks for.
+func (in In) wearing() bool {
+	return in.asks("bank", "fit") && in.told(sheet.UseHours) && in.over(sheet.BankLimitNeed, 0) && in.over(sheet.BankSpareStrings, in.Sol.Value(sheet.BankStrings)+0.5)
+}
+
 // overPlate reports a load above the plate that was named.
 func (in In) overPlate() bool {
 	return in.told(sheet.LoadPlate) && in.has("load.plate") && in.Sol.Has(sheet.LoadMargin) && !in.over(sheet.LoadMargin, 0)
@@ -121,14 +133,20 @@ func Cautions(in In) []Cautioned {
 // Notice is the standing line of every answer that holds a figure.
 const Notice = "Regulations in force, makers' manuals, a qualified marine electrician decide."
 
-// Moved marks the choices and cautions that an earlier turn did not have.
-func Moved(a *answer.Answer, before In) {
+// Moved marks the choices and cautions that an earlier turn did not have, and
+// tells the picks that changed.
+func Moved(a *answer.Answer, before In) (changes []answer.Change) {
 	picks := map[string]string{}
 	for _, c := range Choices(before) {
 		picks[c.ID] = c.Pick
 	}
 	for i := range a.Choices {
-		a.Choices[i].Moved = picks[a.Choices[i].ID] != a.Choices[i].Pick
+		c := &a.Choices[i]
+		was := picks[c.ID]
+		c.Moved = was != c.Pick
+		if c.Moved && was != "" {
+			changes = append(changes, answer.Change{ID: c.ID, Text: choiceNames[c.ID] + " " + was + " -> " + c.Pick})
+		}
 	}
 	old := map[string]bool{}
 	for _, c := range Cautions(before) {
@@ -137,4 +155,11 @@ func Moved(a *answer.Answer, before In) {
 	for i := range a.Cautions {
 		a.Cautions[i].Moved = !old[a.Cautions[i].ID]
 	}
+	return changes
+}
+
+// choiceNames are the choices as a change of one is told.
+var choiceNames = map[string]string{
+	"mount": "Mount", "control": "Control", "speed-control": "Speed control", "drive": "Motor kind",
+	"water": "Water", "sonar": "Sonar", "position-hold": "Position hold",
 }

@@ -1,7 +1,9 @@
 package advise
 
 import (
+	"cmp"
 	"slices"
+	"strings"
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/reasoner/answer"
@@ -51,7 +53,7 @@ var choiceRows = []choiceRow{
 	{"control for holding and tracks, astern", "control", func(in In) bool { return in.steersItself() && in.astern() },
 		"electric steer with handheld remote", "holding a spot or a heading needs a motor that can steer itself; a tiller cannot", "tiller and a small anchor, far cheaper, if holding is only a wish"},
 	{"control for holding and tracks", "control", func(in In) bool { return in.steersItself() },
-		"electric steer, foot pedal or remote", "holding a spot or a heading needs a motor that can steer itself; cable steer cannot", ""},
+		"electric steer, foot pedal or remote", "holding a spot or a heading needs a motor that can steer itself; cable steer and tiller cannot", ""},
 	{"control at the transom", "control", func(in In) bool {
 		return in.transom() || in.hull("canoe", "inflatable", "sailboat") || in.word(sheet.MountKind) == "clamp"
 	}, "tiller", "one hand at the stern, the cheapest, and it has reverse", "remote on a bow mount if you want both hands free"},
@@ -116,7 +118,22 @@ var choiceRows = []choiceRow{
 	{"position hold for wind or stream", "position-hold", func(in In) bool { return in.holdingPays() },
 		"worth its price", "in this wind or stream it holds the boat while you fish", "leave it out if you mostly drift or troll"},
 	{"position hold left out", "position-hold", always,
-		"not needed", "small or sheltered water: a pedal or an anchor does", "take it for wind, current, or fishing straight down"},
+		"not needed", "nobody spoke of wind, stream or fishing straight down: a pedal or an anchor does", "take it for any of these"},
+}
+
+// controlNames are the kinds of steering as they are spoken of.
+var controlNames = map[string]string{
+	"foot-cable": "foot pedal, cable steer", "foot-electric": "foot pedal, electric steer", "remote": "electric steer with handheld remote",
+}
+
+// controlWords puts the contract's words of a pick, several of them parted by bars,
+// into words.
+func controlWords(pick string) string {
+	kinds := strings.Split(pick, "|")
+	for i, k := range kinds {
+		kinds[i] = cmp.Or(controlNames[k], k)
+	}
+	return strings.Join(kinds, " or ")
 }
 
 // choiceOrder is the order in which choices are told.
@@ -148,7 +165,7 @@ func Choices(in In) []answer.Choice {
 			continue
 		}
 		r := choiceRows[i]
-		c := answer.Choice{ID: id, Pick: in.fill(r.pick), Why: in.fill(r.why), Instead: in.fill(r.instead), Asked: id == asked}
+		c := answer.Choice{ID: id, Pick: controlWords(in.fill(r.pick)), Why: in.fill(r.why), Instead: in.fill(r.instead), Asked: id == asked}
 		// What this boat calls for is told before what any boat gets.
 		if last := i+1 == len(choiceRows) || choiceRows[i+1].id != id; last && len(out) > 1 {
 			usual = append(usual, c)

@@ -10,6 +10,7 @@ import (
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/typical"
 	"heronlake.example/ask/calc/unit"
+	"heronlake.example/ask/reasoner/card"
 )
 
 // A verdictRow judges a value that the customer named against what the sheet
@@ -28,8 +29,11 @@ var verdictRows = []verdictRow{
 	{"is the shaft long enough", []string{"shaft"}, "motor.shaft", []sheet.ID{sheet.MotorShaft, sheet.ShaftNeed}, shaftVerdict, false},
 	{"does it hold in that stream", []string{"hold"}, "current.speed", []sheet.ID{sheet.CurrentSpeed, sheet.HoldCurrent}, holdVerdict(sheet.CurrentSpeed, sheet.HoldCurrent, "a stream"), false},
 	{"does it hold in that wind", []string{"hold"}, "wind.speed", []sheet.ID{sheet.WindSpeed, sheet.HoldWind}, holdVerdict(sheet.WindSpeed, sheet.HoldWind, "a wind"), false},
-	{"may it be charged so cold", []string{"charger", "bank"}, "temperature.air", []sheet.ID{sheet.AirTemp}, chargedCold, false},
+	{"is it the right kind of battery", []string{"bank", "runtime", "thrust", "voltage"}, "battery.use", nil, crankingVerdict, true},
+	{"may it be charged so cold", []string{"charger", "bank"}, "temperature.air", []sheet.ID{sheet.AirTemp}, ChargedCold, false},
 	{"how long on that charger", []string{"charger"}, "charger.current", []sheet.ID{sheet.ChargerSaid, sheet.ChargeTime}, chargeTime, false},
+	{"does the breaker do", []string{"wire", "breaker"}, "breaker.in-hand", nil, breakerVerdict, false},
+	{"do the batteries make the volts", []string{"runtime", "bank", "voltage", "fit"}, "battery.count", []sheet.ID{sheet.BatteryCount, sheet.BatteryVoltage, sheet.MotorVoltage}, voltsVerdict, true},
 	{"does the gauge do", []string{"wire", "breaker"}, "wire.gauge", []sheet.ID{sheet.WireGaugeSaid, sheet.WireAmpacity}, gaugeVerdict, false},
 }
 
@@ -101,6 +105,9 @@ func shaftVerdict(in In) string {
 		}
 		return in.fill("{motor.shaft} is tight: the need with its allowances is {shaft.need}. It will do in calm water.")
 	}
+	if in.Sol.Has(sheet.ShaftDraught) {
+		return in.fill("{motor.shaft} is long enough: the need is {shaft.need}. It takes {shaft.draught} of water.")
+	}
 	return in.fill("{motor.shaft} is long enough: the need is {shaft.need}.")
 }
 
@@ -123,6 +130,67 @@ func holdVerdict(said, holds sheet.ID, what string) func(In) string {
 	}
 }
 
+// crankingVerdict refuses a battery that is made to crank an engine.
+func crankingVerdict(in In) string {
+	if in.said("battery.use") != "cranking" {
+		return ""
+	}
+	return "No: a cranking battery is not made for deep discharge and soon fails; take a deep-cycle one."
+}
+
+// voltsVerdict speaks only of batteries in hand that cannot make the voltage of
+// the motor that was named: nothing else matters before that.
+func voltsVerdict(in In) string {
+	if n, ok := in.num(sheet.BatteryCount); ok && n < 1.5 && !in.told(sheet.BatteryVoltage) && in.over(sheet.BatteryVoltage, 12.5) && in.asks("bank", "voltage") {
+		return in.fill("Only a pack of {battery.voltage}: a single 12 V battery does not run it.")
+	}
+	if !in.shortOfVolts() {
+		return ""
+	}
+	most := in.Sol.Value(sheet.BatteryCount) * in.Sol.Value(sheet.BatteryVoltage)
+	need := math.Ceil(in.Sol.Value(sheet.MotorVoltage)/in.Sol.Value(sheet.BatteryVoltage) - 1e-9)
+	return in.fill("No: {battery.count} x {battery.voltage} makes " + unit.Show(most, unit.Volt, in.Sys) + ", and {motor.voltage} takes " + count(need) + " in series.")
+}
+
+// shortOfVolts reports batteries in hand that cannot make the voltage of the
+// motor that was named.
+func (in In) shortOfVolts() bool {
+	return in.told(sheet.BatteryCount) && in.told(sheet.MotorVoltage) && in.Sol.Has(sheet.BatteryVoltage) && in.has("battery.count") &&
+		in.Sol.Value(sheet.BatteryCount)*in.Sol.Value(sheet.BatteryVoltage) < in.Sol.Value(sheet.MotorVoltage)-1
+}
+
+// breakerVerdict holds a breaker in hand against the motor, where one is known,
+// and against the wire, where one was said.
+func breakerVerdict(in In) string {
+	amps, have := in.num(sheet.WireAmps)
+	have = have && in.motorTold()
+	hand := in.Sol.Value(sheet.BreakerSaid)
+	carry, wired := in.num(sheet.WireAmpacity)
+	wired = wired && in.has("wire.gauge")
+	right := "; take {breaker.rating}"
+	if !in.Sol.Has(sheet.BreakerRating) {
+		right = ""
+	}
+	const hair = 1e-9
+	switch {
+	case have && hand < amps*(1-hair):
+		return in.fill("No: {breaker.in-hand} is less than the {wire.current} that the motor draws at full throttle" + right + ".")
+	case have && in.Sol.Has(sheet.BreakerFloor) && hand < in.Sol.Value(sheet.BreakerFloor)*(1-hair):
+		return in.fill("No: {breaker.in-hand} may trip on a warm day, for the motor draws {wire.current} at full throttle" + right + ".")
+	case wired && hand > carry*(1+hair):
+		return in.fill("No: {wire.gauge-said} may carry {wire.ampacity}, and a {breaker.in-hand} breaker does not protect it" + right + ".")
+	case have && in.Sol.Has(sheet.BreakerRating) && hand > in.Sol.Value(sheet.BreakerRating)*(1+hair):
+		return in.fill("Larger than it should be: {breaker.rating} does for {wire.current}. {breaker.in-hand} is right only where wire and manual allow it.")
+	case have && (in.asks("fault") || in.mentions("trips breaker")):
+		return in.fill("{breaker.in-hand} suits the {wire.current} of the motor, so a larger one is no cure: look for weeds or line on the prop, a stiff motor, a hot joint.")
+	case have:
+		return in.fill("Yes: {breaker.in-hand} suits the {wire.current} of the motor.")
+	case wired:
+		return in.fill("Yes: {wire.gauge-said} may carry {wire.ampacity}, so {breaker.in-hand} protects it.")
+	}
+	return ""
+}
+
 // gaugeVerdict judges a gauge by what it may carry and, where motor and run are
 // known, by what it loses. A breaker on a given wire is judged by the wire.
 func gaugeVerdict(in In) string {
@@ -136,13 +204,19 @@ func gaugeVerdict(in In) string {
 	if knowsAmps && in.over(sheet.WireAmps, carry) {
 		return in.fill("No: {wire.gauge-said} may carry {wire.ampacity}, and the motor draws {wire.current}. Take {wire.gauge}.")
 	}
-	if in.asks("breaker") && !in.asks("wire") && !slices.Contains(in.Judge, "wire.gauge") {
+	if in.has("breaker.in-hand") && in.asks("breaker") && !in.has("wire.run") {
+		return "" // its verdict told of the wire
+	}
+	if in.asks("breaker") && !slices.Contains(in.Judge, "wire.gauge") && (!in.asks("wire") || !in.has("wire.run")) {
 		if knowsAmps && in.Sol.Has(sheet.BreakerRating) {
 			return in.fill("A {breaker.rating} breaker for {wire.current}; {wire.gauge-said} may carry {wire.ampacity}.")
 		}
 		return in.fill("By the motor, and at most the {wire.ampacity} that " + wire + " may carry.")
 	}
 	drop, knowsDrop := in.num(sheet.WireDrop)
+	if longest, ok := in.num(sheet.WireLongest); ok && knowsAmps && !in.told(sheet.WireRun) && !in.told(sheet.BoatLength) && longest > 0 {
+		return in.fill("At {wire.current} and {motor.volts}, {wire.gauge-said} keeps within {wire.drop-target} up to a run of {wire.longest-run}, one way; it may carry {wire.ampacity}.")
+	}
 	if !knowsDrop || !knowsAmps || !in.told(sheet.WireRun) && !in.told(sheet.BoatLength) {
 		return in.fill(wire + " may carry {wire.ampacity}, and no breaker on it may be larger; what it loses follows from motor and run.")
 	}
@@ -151,13 +225,19 @@ func gaugeVerdict(in In) string {
 		target = typical.DropTarget
 	}
 	switch {
+	case drop <= target && in.Sol.Value(sheet.WireGaugeSaid) <= in.Sol.Value(sheet.WireGauge)-thicker:
+		return in.fill("More than enough: {wire.gauge-said} drops {wire.drop} ({wire.volts}), and {wire.gauge} would do.")
 	case drop <= target:
-		return in.fill("Yes: {wire.gauge-said} drops {wire.drop} and may carry {wire.ampacity}.")
+		return in.fill("Yes: {wire.gauge-said} drops {wire.drop} ({wire.volts}) and may carry {wire.ampacity}.")
 	case drop <= typical.DropLimit:
-		return in.fill("{wire.gauge-said} works but drops {wire.drop}, which with plug and breaker costs {wire.thrust-loss} of the thrust; {wire.gauge} keeps within the target.")
+		return in.fill("{wire.gauge-said} works but drops {wire.drop} ({wire.volts}), which with plug and breaker costs {wire.thrust-loss} of the thrust; {wire.gauge} keeps within the target.")
 	}
-	return in.fill("{wire.gauge-said} drops {wire.drop}: too much. Take {wire.gauge}.")
+	return in.fill("{wire.gauge-said} drops {wire.drop} ({wire.volts}): too much. Take {wire.gauge}.")
 }
+
+// thicker is how many gauge numbers above the need are more than a step to spare:
+// wire is sold in steps of two.
+const thicker = 4
 
 // motorTold reports whether the motor's current rests on something that was
 // said: the motor, its current, or a boat that asks for one.
@@ -165,10 +245,10 @@ func (in In) motorTold() bool {
 	return in.told(sheet.MotorAmps) || in.told(sheet.MotorThrust) || in.told(sheet.MotorCurrent) || in.told(sheet.MotorVoltage) || in.knowsBoat()
 }
 
-// chargedCold answers whether a lithium battery may be charged at a temperature
+// ChargedCold answers whether a lithium battery may be charged at a temperature
 // that was said; "" where that was not the question.
-func chargedCold(in In) string {
-	if !in.lithium() || in.over(sheet.AirTemp, 0) || !in.asks("charger") && !in.mentions("charging", "cold") {
+func ChargedCold(in In) string {
+	if !in.lithium() || !in.told(sheet.AirTemp) || in.over(sheet.AirTemp, 0) || !in.asks("charger") && !in.mentions("charging", "charge", "cold") {
 		return ""
 	}
 	return in.fill("No: at {temperature.air} lithium must not be charged. Warm it above freezing first.")
@@ -191,20 +271,16 @@ type headRow struct {
 }
 
 var headRows = []headRow{
-	{"thrust", []sheet.ID{sheet.ThrustClass, sheet.SystemVoltage}, "It needs {thrust.need} of thrust: the {thrust.class} class, {system.voltage}."},
-	{"thrust", []sheet.ID{sheet.ThrustNeed}, "It needs {thrust.need} of thrust."},
-	{"voltage", []sheet.ID{sheet.SystemVoltage, sheet.ThrustClass}, "{system.voltage} does it: {thrust.need} of thrust needed."},
-	{"voltage", []sheet.ID{sheet.SystemVoltage, sheet.BankCount}, "{system.voltage} takes {bank.count} batteries of 12 V."},
 	{"bank", []sheet.ID{sheet.BankCount}, "{bank.count} batteries."},
 	{"wire", []sheet.ID{sheet.WireGauge, sheet.BreakerRating}, "{wire.gauge} wire and a {breaker.rating} breaker for {wire.current} over {wire.run}."},
 	{"wire", []sheet.ID{sheet.WireGauge}, "{wire.gauge} wire."},
 	{"wire", []sheet.ID{sheet.WireAmpacity}, "That wire may carry {wire.ampacity}."},
+	{"breaker", []sheet.ID{sheet.BreakerRating, sheet.BreakerDistance}, "A {breaker.rating} breaker for {wire.current}, at the battery: within {breaker.distance-bare} along bare wire, {breaker.distance-sheathed} where it lies in a sheath."},
 	{"breaker", []sheet.ID{sheet.BreakerRating}, "A {breaker.rating} breaker for {wire.current}."},
 	{"breaker", []sheet.ID{sheet.BreakerDistance}, "At the battery: within {breaker.distance-bare} along bare wire, {breaker.distance-sheathed} where the wire lies in a sheath, {breaker.distance-battery} sheathed from the battery's own terminal."},
 	{"charger", []sheet.ID{sheet.ChargeTime}, "About {charge.time} on the charger."},
 	{"hold in a stream", []sheet.ID{sheet.HoldCurrent}, "{motor.rating} at full throttle holds in a stream of about {hold.current}."},
 	{"hold", []sheet.ID{sheet.HoldWind}, "{motor.rating} at full throttle holds in a wind of about {hold.wind}."},
-	{"speed", []sheet.ID{sheet.SpeedTop}, "About {speed.top} flat out."},
 	{"capacity", []sheet.ID{sheet.LoadMargin}, ""},
 	{"weight", []sheet.ID{sheet.BankWeight}, "The bank weighs about {bank.weight}."},
 	{"weight", []sheet.ID{sheet.LoadTotal}, "About {load.total} loaded."},
@@ -214,6 +290,9 @@ var headRows = []headRow{
 // they give "" where they have nothing to say.
 var headFuncs = map[string]func(in In) string{
 	"capacity": margin,
+	"speed":    speed,
+	"thrust":   thrust,
+	"voltage":  voltage,
 	"shaft":    shaftLength,
 	"runtime":  runTime,
 	"bank":     bankSize,
@@ -236,33 +315,133 @@ func shaftLength(in In) string {
 	return text
 }
 
-// runTime tells how long; lead run down to its limit is told with what spares it.
+// speed tells the top speed, and the speed at the throttle that was named.
+func speed(in In) string {
+	if !in.knows([]sheet.ID{sheet.SpeedTop}) {
+		return ""
+	}
+	if t, ok := in.num(sheet.UseThrottle); ok && in.told(sheet.UseThrottle) && t < 1 && in.Sol.Has(sheet.CruiseSpeed) {
+		return in.fill("About {cruise.speed} at {use.throttle} throttle; {speed.top} flat out.")
+	}
+	return in.fill("About {speed.top} flat out.")
+}
+
+// thrust tells what the boat needs, and of a motor alone what it draws.
+func thrust(in In) string {
+	switch {
+	case in.knows([]sheet.ID{sheet.ThrustClass, sheet.SystemVoltage}):
+		return in.fill("It needs {thrust.need} of thrust: the {thrust.class} class, {system.voltage}.")
+	case in.knows([]sheet.ID{sheet.ThrustNeed}):
+		return in.fill("It needs {thrust.need} of thrust.")
+	case in.told(sheet.MotorThrust) && !in.asks("wire", "breaker", "runtime") && !in.has("battery.capacity", "battery.group", "battery.use") && in.knows([]sheet.ID{sheet.MotorCurrent, sheet.MotorPower}):
+		return in.fill("A {motor.thrust} motor draws about {motor.current} at full throttle, {motor.power} on {motor.volts}.")
+	}
+	return ""
+}
+
+// voltage tells what the thrust asks for, or how many batteries a voltage takes;
+// volts that a wire loses are another matter.
+func voltage(in In) string {
+	switch {
+	case in.asks("wire"):
+	case in.knows([]sheet.ID{sheet.SystemVoltage, sheet.ThrustClass}):
+		return in.fill("{system.voltage} does it: {thrust.need} of thrust needed.")
+	case in.knows([]sheet.ID{sheet.SystemVoltage, sheet.BankCount}) && in.over(sheet.BankCount, 1.5):
+		return in.fill("{system.voltage} takes {bank.count} batteries of {battery.voltage}.")
+	case in.knows([]sheet.ID{sheet.SystemVoltage, sheet.BankCount}):
+		return in.fill("{system.voltage} takes one battery of {battery.voltage}.")
+	}
+	return ""
+}
+
+// runTime tells how long, on which batteries where nobody said, and whether that
+// is the hours that were asked about; lead run down to its limit is told with
+// what spares it.
 func runTime(in In) string {
+	hand := in.has("battery.count", "battery.capacity", "battery.group", "battery.reserve")
 	long := func(id sheet.ID) string {
-		if in.Sol.Has(id) && in.has("battery.count", "battery.capacity", "battery.group", "battery.reserve") {
-			return ", run down to {runtime.depth}; {" + id.String() + "} to {battery.depth-long-life}, which spares the batteries."
+		if in.Sol.Has(id) && hand {
+			return onWhich(in) + ", run down to {battery.depth-limit}; {" + id.String() + "} to {battery.depth-long-life}, which spares the batteries."
 		}
-		return "."
+		return onWhich(in) + "."
+	}
+	if f, _ := in.Card.Get("battery.count"); f.Said == card.Usual && !in.has("use.throttle", "use.speed", "use.hours", "use.distance", "use.style") &&
+		in.knows([]sheet.ID{sheet.RuntimeCruise, sheet.RuntimeFull, sheet.CruiseCurrent, sheet.MotorCurrent}) {
+		return in.fill("About {motor.current} and {runtime.full} at full throttle; over a day's fishing {cruise.current} and {runtime.cruise}" + onWhich(in) + ".")
+	}
+	if in.asks("hold") && !in.AboutStream() && !in.told(sheet.WindSpeed) && !in.told(sheet.UseThrottle) && in.knows([]sheet.ID{sheet.HoldWind, sheet.HoldWindDay, sheet.RuntimeFull, sheet.RuntimeHold}) {
+		return in.fill("At full throttle, which holds in {hold.wind}, about {runtime.full}; at half thrust, for {hold.wind-allday}, about {runtime.hold}" + onWhich(in) + ".")
 	}
 	switch {
 	case in.knows([]sheet.ID{sheet.RuntimeCruise, sheet.DutyHours}):
 		if in.over(sheet.RuntimeCruise, in.Sol.Value(sheet.DutyHours)) {
-			return in.fill("Enough for the {duty.hours}: such running could go on for about {runtime.cruise}.")
+			return in.fill("Enough for the {duty.hours}: such running could go on for about {runtime.cruise}" + onWhich(in) + ".")
 		}
-		return in.fill("Not for the whole {duty.hours}: about {runtime.cruise} of such running.")
+		return in.fill("Not for the whole {duty.hours}: about {runtime.cruise} of such running" + onWhich(in) + ".")
 	case in.knows([]sheet.ID{sheet.RuntimeCruise, sheet.CruiseCurrent}):
-		if in.told(sheet.UseSpeed) && in.knows([]sheet.ID{sheet.RangeCruise}) {
-			return in.fill("About {runtime.cruise} at {use.speed} and {cruise.current}: {range.cruise} in all.")
+		verdict := "About "
+		if hand {
+			verdict = lasts(in)
 		}
-		return in.fill("About {runtime.cruise} at {cruise.current}" + long(sheet.RuntimeUse50))
+		if in.told(sheet.UseSpeed) && in.knows([]sheet.ID{sheet.RangeCruise}) {
+			return in.fill(verdict + "{runtime.cruise} at {use.speed} and {cruise.current}: {range.cruise} in all" + onWhich(in) + ".")
+		}
+		far := ""
+		if in.knows([]sheet.ID{sheet.RangeCruise}) && (in.told(sheet.UseThrottle) || in.told(sheet.UseDistance)) {
+			far = ", {range.cruise} in still water"
+		}
+		return in.fill(verdict + "{runtime.cruise} at {cruise.current}" + far + long(sheet.RuntimeUse50))
 	case in.knows([]sheet.ID{sheet.RuntimeFull}):
-		return in.fill("About {runtime.full} at full throttle" + long(sheet.RuntimeFull50))
+		speed := ""
+		if in.told(sheet.UseSpeed) || in.has("use.speed") {
+			speed = " What that speed draws follows from the boat."
+		}
+		return in.fill("About {runtime.full} at full throttle" + long(sheet.RuntimeFull50) + speed)
+	}
+	return ""
+}
+
+// lasts begins the answer to whether batteries last the hours, or the way, that
+// were said.
+func lasts(in In) string {
+	what := "{use.hours}"
+	if !in.told(sheet.UseHours) {
+		what = "{use.distance}"
+	}
+	switch {
+	case !in.told(sheet.UseHours) && !in.told(sheet.UseDistance) || !in.Sol.Has(sheet.UseHours):
+		return "About "
+	case in.over(sheet.RuntimeCruise, in.Sol.Value(sheet.UseHours)):
+		return "Enough for " + what + ": about "
+	}
+	return "Not enough for " + what + ": about "
+}
+
+// onWhich names the batteries that hours were reckoned on where nobody did.
+func onWhich(in In) string {
+	f, _ := in.Card.Get("battery.count")
+	if f.Said != card.Usual && f.Said != card.Proposed && !in.motorTold() && in.Sol.Has(sheet.RatedThrust) {
+		return " with a usual {motor.rating} motor"
+	}
+	switch f.Said {
+	case card.Usual:
+		word := " battery of"
+		if in.over(sheet.BankCount, 1.5) {
+			word = " batteries of"
+		}
+		return " on {bank.count} usual {battery.voltage} " + chemistryWord(in) + word + " {bank.capacity}"
+	case card.Proposed:
+		return " on the " + bankWords(in)
 	}
 	return ""
 }
 
 func bankSize(in In) string {
-	if !in.knows([]sheet.ID{sheet.BankCount, sheet.BankCapacity}) {
+	switch {
+	case in.knows([]sheet.ID{sheet.BankCount, sheet.BankCapacity}):
+	case in.knows([]sheet.ID{sheet.BankCapacity, sheet.BankEnergy}):
+		return in.fill("{bank.capacity}, which is {bank.energy}.")
+	default:
 		return ""
 	}
 	text := bankWords(in) + " at {system.voltage}"
@@ -279,32 +458,60 @@ func bankWords(in In) string {
 	strings, _ := in.num(sheet.BankStrings)
 	series, _ := in.num(sheet.BankSeries)
 	switch {
+	case strings > 1.5 && in.motors() == strings && !in.has("battery.count"):
+		return text + ", a set of {battery.each} for each motor"
 	case strings > 1.5 && series > 1.5:
 		text += ", {bank.strings} sets of {bank.series} side by side"
 	case strings > 1.5:
 		text += " side by side"
 	}
-	if in.told(sheet.UseHours) && !in.Sol.Has(sheet.BatteryCapacity) {
+	if in.told(sheet.UseHours) && !in.Sol.Has(sheet.BatteryCapacity) && !in.over(sheet.BankNeed, in.Sol.Value(sheet.BankCapacity)) {
 		return text + ", {bank.capacity} or more"
 	}
 	return text + ", {bank.capacity}"
 }
 
+// chargerSize tells the charger and its hours, and where they are more than there
+// are.
 func chargerSize(in In) string {
 	if !in.knows([]sheet.ID{sheet.ChargerCurrent}) {
 		return ""
 	}
-	if n, ok := in.num(sheet.BankCount); ok && n < 1.5 {
-		return in.fill("{charger.current}, for a {battery.voltage} battery.")
+	text := "{charger.current} for each of the {bank.count} batteries"
+	if !in.Sol.Has(sheet.BankCount) {
+		text = "{charger.current} for each battery"
 	}
-	return in.fill("{charger.current} for each battery.")
+	if n, ok := in.num(sheet.BankCount); ok && n < 1.5 {
+		text = "{charger.current}, for a {battery.voltage} battery"
+	}
+	if !in.knows([]sheet.ID{sheet.ChargeTime}) {
+		return in.fill(text + ".")
+	}
+	if in.told(sheet.ChargeHours) && in.over(sheet.ChargeTime, in.Sol.Value(sheet.ChargeHours)*1.05) {
+		return in.fill(text + ", and that takes about {charge.time}, not {charge.hours}.")
+	}
+	return in.fill(text + ": about {charge.time} to put back {charge.depth}.")
 }
+
+// mostSentences is how many topics a headline answers: wire, charger and batteries
+// asked for in one breath.
+const mostSentences = 3
 
 // Headline is the first sentence: a verdict on what was named, the pick, or the
 // figure asked for; "" when nothing was computed.
 func Headline(in In) string {
 	if in.Sol == nil {
 		return ""
+	}
+	if in.Was != nil && len(in.Lead) > 0 && !slices.Contains(in.Lead, "fit") {
+		first := in
+		first.Topics, first.Was = in.Lead, nil
+		if text := Headline(first); text != "" {
+			if pick := fitting(in); in.asks("fit") && in.anotherPick() {
+				text += " " + pick
+			}
+			return text
+		}
 	}
 	var out []string
 	for _, r := range verdictRows {
@@ -314,14 +521,21 @@ func Headline(in In) string {
 			}
 		}
 	}
+	if in.Unmet != "" && in.asks("fit", "thrust", "voltage") && in.knows([]sheet.ID{sheet.ThrustNeed, sheet.SystemVoltage}) {
+		out = append(out, in.fill("No: "+in.Unmet+" motors stop short of the {thrust.need} needed; it takes {system.voltage}."))
+	}
+	picked := false
 	if in.asks("fit") {
 		if pick := fitting(in); pick != "" {
-			out = append(out, pick)
+			out, picked = append(out, pick), true
 		}
 	}
 	for _, t := range in.Topics {
-		if t == "fit" || len(out) > 0 && judged(in, t) || in.asks("fit") {
+		if t == "fit" || len(out) > 0 && judged(in, t) || picked {
 			continue
+		}
+		if t == "breaker" && len(out) > 0 && in.asks("wire") {
+			continue // told with the wire
 		}
 		if t == "runtime" && in.asks("bank") && in.told(sheet.UseHours) && !in.Sol.Has(sheet.BatteryCapacity) {
 			continue // the bank for those hours was asked for, not the hours
@@ -332,7 +546,10 @@ func Headline(in In) string {
 				continue
 			}
 		}
-		if t == "hold" && (in.mentions("current") || in.told(sheet.CurrentSpeed) && !in.told(sheet.WindSpeed)) {
+		if t == "hold" && in.asks("runtime") && len(out) > 0 {
+			continue // told with its hours
+		}
+		if t == "hold" && in.AboutStream() && !(in.told(sheet.WindSpeed) && !in.mentions("current")) {
 			t = "hold in a stream"
 		}
 		for _, r := range headRows {
@@ -342,8 +559,8 @@ func Headline(in In) string {
 			}
 		}
 	}
-	if len(out) > 2 {
-		out = out[:2]
+	if len(out) > mostSentences {
+		out = out[:mostSentences]
 	}
 	if in.asks("fit", "thrust") {
 		if r := route(in); r != "" {
@@ -351,6 +568,13 @@ func Headline(in In) string {
 		}
 	}
 	return strings.Join(out, " ")
+}
+
+// anotherPick reports that a turn changed which motor is to be fitted.
+func (in In) anotherPick() bool {
+	return slices.ContainsFunc([]sheet.ID{sheet.ThrustClass, sheet.SystemVoltage, sheet.ShaftClass, sheet.BankCount}, func(id sheet.ID) bool {
+		return in.Sol.Has(id) && math.Abs(in.Sol.Value(id)-in.Was.Value(id)) > 1e-9
+	})
 }
 
 // raisedRows say, in the order of the weight that practice gives them, why the
@@ -394,6 +618,10 @@ func route(in In) string {
 		forces = "; the forces of wind and water ask for {thrust.balance}"
 	}
 	switch {
+	case in.over(sheet.ThrustClass, need*1.5) && in.told(sheet.MotorThrust):
+		return "" // the verdict told the need
+	case in.over(sheet.ThrustClass, need*1.5) && in.told(sheet.MotorVoltage):
+		return in.fill("Motors of {system.voltage} usually begin near {thrust.class}: the need is {thrust.need}.")
 	case in.over(sheet.ThrustClass, need*1.5):
 		return in.fill("The smallest motors have thrust to spare: the need is {thrust.need}.")
 	case need > rule && need <= in.Sol.Value(sheet.ThrustBalance):
@@ -431,6 +659,9 @@ func (in In) knows(ids []sheet.ID) bool {
 // was taken for granted: it is the largest of what nobody said.
 func margin(in In) string {
 	if !in.knows([]sheet.ID{sheet.LoadMargin}) {
+		if in.knows([]sheet.ID{sheet.TrimBowSink}) {
+			return in.fill("Motor and batteries in the bow lower it by about {trim.bow-sink}.")
+		}
 		return ""
 	}
 	engine := "."
@@ -447,10 +678,15 @@ func margin(in In) string {
 // fitting is the pick of a full fitting in one sentence, or what goes with the
 // motor that was named.
 func fitting(in In) string {
-	if !in.Sol.Has(sheet.ThrustClass) {
-		if in.Sol.Has(sheet.ThrustNeed) && !in.told(sheet.MotorThrust) {
-			return "No single motor does it: the figures are for the largest made."
+	switch {
+	case in.Sol.Has(sheet.ThrustClass):
+	case in.Sol.Has(sheet.ThrustNeed) && !in.told(sheet.MotorThrust):
+		text := "No single motor does it: {thrust.need} is needed, above the largest single rating, {motor.rating}, which the figures are for. "
+		if in.over(sheet.ThrustNeed, 2*in.Sol.Value(sheet.RatedThrust)) {
+			return in.fill(text + "That is a job for the main engine.")
 		}
+		return in.fill(text + "Fit two, or leave the job to the main engine.")
+	case !in.told(sheet.MotorThrust) || !in.Sol.Has(sheet.BankCount):
 		return ""
 	}
 	n := in.motors()
@@ -472,7 +708,11 @@ func fitting(in In) string {
 	}
 	var rest []string
 	if in.Sol.Has(sheet.BankCount) && in.Sol.Has(sheet.BankCapacity) {
-		rest = append(rest, bankWords(in))
+		bank := bankWords(in)
+		if in.told(sheet.UseHours) && in.Sol.Has(sheet.RuntimeCruise) {
+			bank += " (about {runtime.cruise} of such use)"
+		}
+		rest = append(rest, bank)
 	}
 	if in.Sol.Has(sheet.WireGauge) {
 		rest = append(rest, "{wire.gauge} wire")

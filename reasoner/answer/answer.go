@@ -184,6 +184,9 @@ type Step struct {
 	Row      string   `json:"row,omitempty"`
 	Formula  string   `json:"formula,omitempty"`
 	Working  string   `json:"working,omitempty"` // the formula with its numbers put in
+	Comes    string   `json:"comes,omitempty"`   // what the working comes to, to its own digits and in its own unit
+	Passed   bool     `json:"passed,omitempty"`  // does nothing but hand on another's value
+	Rank     string   `json:"rank,omitempty"`    // "beaten" by a larger route, or only "behind" such a one; "" on the way to the figure
 	Inputs   []string `json:"inputs,omitempty"`
 	Result   string   `json:"result"`
 	Value    *float64 `json:"value,omitempty"`
@@ -258,6 +261,7 @@ type Offer struct {
 	Views  []string `json:"views,omitempty"` // "cheapest that does the job" and the like
 	Needs  []Need   `json:"needs"`
 	Reason string   `json:"reason,omitempty"` // what is tight or fails, in a few words
+	Moved  bool     `json:"moved,omitempty"`  // it stands otherwise than before this turn
 }
 
 // Need is one need held against a motor: pass, tight or fail.

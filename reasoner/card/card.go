@@ -39,7 +39,10 @@ type Card struct {
 	Metric bool
 	// Parked is the other boats of the conversation, for "back to the jon".
 	Parked []Card
-	Kept   Kept
+	// Rigs is the motors that were replaced, each with what of its bank went with it,
+	// the last one last: "no, back to the 55".
+	Rigs [][]Fact
+	Kept Kept
 }
 
 // Kept is what a card was last kept as, outside the conversation; zero when it
@@ -48,6 +51,16 @@ type Kept struct {
 	Name     string
 	Revision int
 }
+
+// The words behind batteries that nobody said: those that the program proposed for
+// the day, and those that are usual for the motor.
+const (
+	Proposed = "the batteries proposed"
+	Usual    = "batteries of the usual size"
+)
+
+// Unsaid reports whether a fact's words are the program's own.
+func Unsaid(said string) bool { return said == Proposed || said == Usual }
 
 // Get returns the last value of a slot.
 func (c Card) Get(slot string) (Fact, bool) {

@@ -9,8 +9,14 @@
 //	voice.go     how customers talk
 //	wishes.go    what customers want and cannot have
 //	faults.go    motors that do not do what they should, and their readings
-//	hear.go      what a trainee's line asks for, and what it picks
-//	items.go     how each pick is judged
+//	ask.go       what a line asks the customer for
+//	picks.go     what a line picks
+//	warn.go      refusals and cautions in it
+//	talk.go      the turns between trainee and customer
+//	common.go    what any customer knows of boat and water, unscored
+//	items.go     how each pick is judged: items_bank.go the batteries and their
+//	             charger, items_wire.go wire and breaker, items_kinds.go what no
+//	             figure stands for
 //	mark.go      the marking: picks, questions, cautions, wishes
 //	schedule.go  which topic is due, and at which level
 //	written.go   a trainer's own scenarios
@@ -32,7 +38,6 @@ import (
 	"heronlake.example/ask/reasoner"
 	"heronlake.example/ask/reasoner/answer"
 	"heronlake.example/ask/reasoner/fit"
-	"heronlake.example/ask/reasoner/read"
 )
 
 // Options is what a drill is made with.
@@ -40,6 +45,7 @@ type Options struct {
 	Topic   Topic  // "" takes what is due
 	Seed    uint64 // with Seeded: the same customers whatever the record
 	Seeded  bool
+	Start   uint64     // without Seeded: where the walk through the customers begins
 	Record  []Result   // how the trainee did before
 	Written []Scenario // a trainer's own customers, taken in turn instead of invented ones
 	Units   unit.System
@@ -56,6 +62,8 @@ type Drill struct {
 	h        heard
 	session  *reasoner.Session
 	full     answer.Answer
+	aside    []Fact // told when asked, beside the scenario
+	turns    int    // lines of this customer
 	state    state
 	unscored bool
 	marked   answer.Drill
@@ -100,18 +108,33 @@ func (d *Drill) next(line string) answer.Answer {
 		return a
 	}
 	d.s, d.h, d.state, d.unscored, d.marked = s, heard{}, talking, false, answer.Drill{}
+	d.aside, d.turns = nil, 0
 	d.session, d.full = full(d.r, &d.s)
 	if d.opts.Units == unit.Metric {
 		d.session.Ask(":units metric")
 		d.full = d.session.Take(d.s.Cards(), row(d.s.Topic).solve...)
 	}
-	return d.reply(line, answer.Drill{Opens: true, Says: d.s.Opening, Wanted: d.wanted(),
-		Next: "Ask for what is missing, name your picks in plain talk, warn where it is due. done marks it, skip passes."})
+	return d.reply(line, answer.Drill{Opens: true, Says: d.s.Opening, Wanted: d.wanted(), Next: d.opening()})
+}
+
+// opening tells the first time what is to be done; later that is known.
+func (d *Drill) opening() string {
+	if d.customer > 1 {
+		return "done marks it, skip passes, help helps."
+	}
+	t := "Ask for what is missing, name your picks in plain talk, warn where it is due. done marks it, skip passes, help helps."
+	if !d.opts.Seeded && len(d.opts.Record) == 0 && len(d.opts.Written) == 0 {
+		t += " Other customers: skip, or begin with --seed N, or with --trainee NAME, which keeps the scores."
+	}
+	return t
 }
 
 // seedStep keeps the customers of one drill from being those of the next. It is a
 // prime, so that drills walk through the meetings as seeds do.
 const seedStep = 1_000_003
+
+// mostStarts bounds where a walk may begin, so that no seed overflows.
+const mostStarts = 1_000_000
 
 // draw finds the customer whose turn it is.
 func (d *Drill) draw() (Scenario, error) {
@@ -120,7 +143,7 @@ func (d *Drill) draw() (Scenario, error) {
 	}
 	record := append(slices.Clone(d.opts.Record), d.results...)
 	topic, level := d.opts.Topic, 0
-	seed := uint64(len(record)+1)*seedStep + uint64(d.customer)
+	seed := (uint64(len(record)+1)+d.opts.Start%mostStarts)*seedStep + uint64(d.customer)
 	switch {
 	case d.opts.Seeded:
 		seed = d.opts.Seed*seedStep + uint64(d.customer)
@@ -199,187 +222,6 @@ const nextWords = "next brings another customer, :why ITEM shows the working, :f
 func firstWord(line string) (word, rest string) {
 	word, rest, _ = strings.Cut(strings.TrimSpace(line), " ")
 	return strings.ToLower(strings.TrimRight(word, ".!")), strings.ToLower(strings.Trim(rest, " .!"))
-}
-
-// talk is a line to the customer. More than longestTalk nobody says in one
-// breath, and more is not read.
-func (d *Drill) talk(line string) answer.Answer {
-	var x answer.Drill
-	var says []string
-	before := d.said()
-	puzzled := false
-	parts, asks := sentences(line[:min(len(line), longestTalk)])
-	for i, t := range parts {
-		d.h.sentence = append(d.h.sentence, t)
-		marked := asks[i] && strings.Contains(line, t+"?")
-		answers, ok := d.hear(t, asks[i], marked)
-		says = append(says, answers...)
-		puzzled = puzzled || !ok
-	}
-	after := d.said()
-	for _, it := range d.s.items() {
-		if now := after[it.id]; now != "" && now != before[it.id] {
-			x.Heard = append(x.Heard, it.label+" "+now)
-		}
-	}
-	warned := d.state == warning
-	x.Wanted = d.wanted()
-	switch {
-	case warned && len(says) == 0:
-		return d.close(line)
-	case len(x.Wanted) == 0:
-		d.state = warning
-		says = append(says, "Anything I should watch out for?")
-	case len(says) == 0 && len(x.Heard) == 0 && puzzled:
-		says = append(says, pick(&chance{mixed(d.s.Seed, uint64(len(d.h.sentence)))}, []string{"Sorry, what was that?", "Come again?", "I didn't follow that."}))
-		x.Next = "Ask for one measure at a time, or name a pick, such as: " + itemOf(row(d.s.Topic).items[0]).how + "."
-	}
-	x.Says = strings.Join(says, " ")
-	return d.reply(line, x)
-}
-
-func (d *Drill) said() map[string]string {
-	m := newMarker(&d.s, &d.h, d.full, d.opts.Units)
-	out := map[string]string{}
-	for _, it := range d.s.items() {
-		out[it.id] = it.said(m)
-	}
-	return out
-}
-
-// hear takes one sentence: the customer's answers where it asks, else its picks.
-// ok is false when it was neither.
-func (d *Drill) hear(t string, asks, marked bool) (answers []string, ok bool) {
-	if d.s.Fault != nil {
-		if list := d.look(t, asks); list != nil {
-			return list, true
-		}
-	}
-	if asks {
-		trial := d.h
-		if !marked && trial.take(t, row(d.s.Topic)) && measured(t) {
-			return nil, d.pick(t)
-		}
-		for _, c := range clauses(t) {
-			if slots := asksFor(c); len(slots) > 0 {
-				answers, ok = append(answers, d.answerTo(slots)...), true
-			}
-		}
-		if ok {
-			return answers, true
-		}
-		return nil, d.pick(t)
-	}
-	if d.pick(t) {
-		return nil, true
-	}
-	if slots := asksFor(t); len(slots) > 0 && !refusing(t) && d.state == talking {
-		return d.answerTo(slots), true
-	}
-	return nil, d.state == warning || refusing(t)
-}
-
-// pick takes picks down and reports whether there were any.
-func (d *Drill) pick(t string) bool {
-	before := d.said()
-	d.h.picks = append(d.h.picks, t)
-	took := d.h.take(t, row(d.s.Topic))
-	for id, now := range d.said() {
-		took = took || now != before[id]
-	}
-	if !took {
-		d.h.picks = d.h.picks[:len(d.h.picks)-1]
-	}
-	return took
-}
-
-// measured reports whether a text holds a number.
-func measured(t string) bool { return len(read.Read(t).Measures) > 0 }
-
-func refusing(t string) bool { return says(corrected(t), refuses) }
-
-// orderWords begin an order to look or to measure.
-var orderWords = set("check", "measure", "put", "look", "try", "test", "run", "turn", "unplug", "pull", "take", "read", "see", "lets", "spin", "meter", "disconnect", "move", "clamp", "hook")
-
-// look answers a check of a motor that does not do what it should.
-func (d *Drill) look(t string, asks bool) []string {
-	said := corrected(t)
-	if !asks && (len(said) == 0 || !orderWords[said[0]]) {
-		return nil
-	}
-	checks := checksFor(t)
-	if len(checks) == 0 {
-		return nil
-	}
-	var out []string
-	for _, c := range checks {
-		d.h.asked = append(d.h.asked, "check."+c)
-		out = append(out, d.s.check(c))
-	}
-	return out
-}
-
-// answerTo gives the customer's answers to questions about slots.
-func (d *Drill) answerTo(slots []string) []string {
-	var out []string
-	for _, slot := range slots {
-		d.h.asked = append(d.h.asked, slot)
-		text := ""
-		instead := insteadRows[slot]
-		if instead == nil {
-			instead = []string{slot}
-		}
-		for _, other := range instead {
-			if f, ok := d.s.Fact(other); ok {
-				d.h.asked = append(d.h.asked, other)
-				text = replyTo(&d.s, f, d.opts.Units)
-				if other != slot && other == "load.total" && slot != "load.dry" {
-					text = pick(&chance{mixed(d.s.Seed, 7)}, voices[d.s.Voice].unknown) + " " + text
-				}
-				break
-			}
-		}
-		if text == "" {
-			text = d.obvious(slot)
-		}
-		if text == "" {
-			text = pick(&chance{mixed(d.s.Seed, uint64(len(slot)+len(d.h.asked)))}, voices[d.s.Voice].unknown)
-		}
-		if !slices.Contains(out, text) {
-			out = append(out, text)
-		}
-	}
-	return out
-}
-
-// obvious is what anyone knows of their own boat and water although it is no
-// fact of the scenario, "" for what they do not.
-func (d *Drill) obvious(slot string) string {
-	boat := boatOf(d.s.word("boat.hull"))
-	i := slices.IndexFunc(waterRows, func(w waterRow) bool { return w.id == d.s.Place })
-	if boat == nil || i < 0 {
-		return ""
-	}
-	w := waterRows[i]
-	switch {
-	case slot == "mount.place" && boat.deck == 100:
-		return "There's a front deck, sure."
-	case slot == "mount.place" && boat.deck == 0:
-		return "There's no front deck on one of these."
-	case slot == "current.speed" && w.current[1] == 0:
-		return "None: it's still water."
-	case slot == "chop.height" && w.chop[1] == 0:
-		return "Ripples, no more."
-	case slot == "water.weeds":
-		return "Hardly any."
-	case slot == "want.position-hold":
-		return "I don't need it to hold a spot."
-	case slot == "want.sonar-2d":
-		return "I'm happy with the fish finder I have."
-	case slot == "want.remote":
-		return "I don't care for a remote."
-	}
-	return ""
 }
 
 // close marks the picks.

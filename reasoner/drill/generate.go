@@ -30,8 +30,8 @@ func Generate(seed uint64, topic Topic, level int, sys unit.System) (Scenario, e
 	}
 	level = min(max(level, 0), Levels)
 	for try := range uint64(mostTries) {
-		m := &maker{seed: seed, c: chance{mixed(seed, try)}, topic: row(topic), level: level, sys: sys,
-			met: meetings[(seed%uint64(len(meetings))*meetingStep+try/sameMeeting)%uint64(len(meetings))]}
+		m := &maker{seed: seed, c: chance{mixed(seed+order(topic)*topicSeed, try)}, topic: row(topic), level: level, sys: sys,
+			met: meetings[((seed+order(topic)*topicStep)%uint64(len(meetings))*meetingStep+try/sameMeeting)%uint64(len(meetings))]}
 		s := m.scenario()
 		if solvable(&s) {
 			for i := range s.Facts {
@@ -87,6 +87,13 @@ var levelRows = [Levels + 1]struct {
 	{3, 100, 2, true},
 }
 
+// remake is a maker for more about a scenario that is made already.
+func remake(s *Scenario, boat *boatRow, water *waterRow, metres float64, seed uint64) *maker {
+	m := &maker{seed: seed, c: chance{seed}, topic: row(s.Topic), level: s.Level, boat: boat, water: water, long: unit.Metres(metres)}
+	m.kind, _ = typical.BoatOf(boat.hull)
+	return m
+}
+
 func (m *maker) scenario() Scenario {
 	s := Scenario{Seed: m.seed, Topic: m.topic.id, Level: m.level, Voice: int(m.seed % uint64(len(voices)))}
 	if m.topic.id == Faults {
@@ -124,10 +131,14 @@ type meeting struct {
 }
 
 // meetingStep has no factor in common with the number of meetings; sameMeeting
-// is how many boats are tried in one before it is given up.
+// is how many boats are tried in one before it is given up. topicStep and
+// topicSeed set the topics of one seed apart: a class that goes from shafts to
+// wiring meets other people there.
 const (
 	meetingStep = 89
 	sameMeeting = 10
+	topicStep   = 31
+	topicSeed   = 0x9e3779b9
 )
 
 var meetings = func() []meeting {
@@ -337,8 +348,13 @@ func (m *maker) motor() typical.MotorClass {
 			fitting = append(fitting, c)
 		}
 	}
-	if len(fitting) == 0 {
-		return typical.MotorClasses[len(typical.MotorClasses)-1]
+	if len(fitting) == 0 { // a light one of its kind: the smallest that is met on it
+		for _, c := range typical.MotorClasses {
+			if int(math.Round(c.Rating.PoundForce())) >= m.boat.classes[0] {
+				return c
+			}
+		}
+		return typical.MotorClasses[0]
 	}
 	return pick(&m.c, fitting)
 }
@@ -371,7 +387,8 @@ func (m *maker) placed() string {
 func (m *maker) hold() {
 	var may []int
 	for i, f := range m.facts {
-		if slices.Contains(m.topic.holds, f.Slot) {
+		seen := f.Slot == "mount.place" && (m.boat.deck == 0 || m.boat.deck == 100) // the kind of boat tells
+		if slices.Contains(m.topic.holds, f.Slot) && !seen {
 			may = append(may, i)
 		}
 	}

@@ -234,8 +234,8 @@ func ExampleGenerate() {
 	fmt.Println(s.Opening)
 	fmt.Println(s.Held())
 	// Output:
-	// Same boat as ever, a 24-foot pontoon. You'll find me on a big open reservoir. Here's what there is: four of us, it goes on the bow deck, the mount surface is 26 inches above the water. What shaft do I need?
-	// [chop.height]
+	// Same boat as ever, a 14-foot flat-bottom jon. You'll find me on a slow river. Here's what there is: I fish alone, no front deck, so it goes on the transom. What shaft do I need?
+	// [mount.height]
 }
 
 // Whoever names what the core would is right in every item, and nobody who names

@@ -19,6 +19,10 @@ const (
 	exercises     = 3
 )
 
+// lessonStart keeps the customers of a lesson from being those of the drill of the
+// same seed: a lesson prints its answers.
+const lessonStart = 2 * mostStarts
+
 // Lesson builds a lesson on a topic: what the notes say, a worked example with
 // the figures of the day, and exercises with their answers. The same seed gives
 // the same lesson; another gives other customers.
@@ -42,7 +46,7 @@ func Lesson(r *reasoner.Reasoner, topic Topic, seed uint64, sys unit.System) (an
 	}
 	var met []string
 	for i := range uint64(8 * exercises) {
-		s, err := Generate(seed*seedStep+i+1, topic, 0, sys)
+		s, err := Generate((seed+lessonStart)*seedStep+i+1, topic, 0, sys)
 		if err != nil {
 			return a, err
 		}
@@ -81,11 +85,7 @@ var needOf = map[string]sheet.ID{"thrust": sheet.ThrustNeed, "shaft": sheet.Shaf
 func exercise(s *Scenario, all answer.Answer, sys unit.System) answer.Exercise {
 	x := answer.Exercise{Says: s.Opening}
 	if s.Fault != nil { // on paper nobody can be asked: a sound reading, then the one that decides
-		other := "rest"
-		if s.Fault.decide == other || s.Fault.readings[other] != nil {
-			other = "age"
-		}
-		x.Says += " What I found: " + s.check(other) + " " + s.check(s.Fault.decide)
+		x.Says += " What I found: " + s.check(s.Fault.beside) + " " + s.check(s.Fault.decide)
 	}
 	m := newMarker(s, &heard{}, all, sys)
 	for _, it := range s.items() {
@@ -126,5 +126,45 @@ func board(session *reasoner.Session, s *Scenario) []answer.Step {
 	if figure == "" {
 		return nil
 	}
-	return session.Ask(":why " + figure).Steps
+	return nearest(session.Ask(":why "+figure).Steps, boardSteps)
+}
+
+// boardSteps is how many steps go on a board; what lies behind them is told by
+// ":why".
+const boardSteps = 20
+
+// nearest are the steps nearest to the last one, level by level of what they
+// rest on, as long as a level goes in whole; in their order.
+func nearest(steps []answer.Step, most int) []answer.Step {
+	if len(steps) <= most {
+		return steps
+	}
+	at := map[string]int{}
+	for i, st := range steps {
+		at[st.ID] = i
+	}
+	kept := make([]bool, len(steps))
+	level := []int{len(steps) - 1}
+	for n := 0; len(level) > 0 && n+len(level) <= most; {
+		n += len(level)
+		var next []int
+		for _, i := range level {
+			kept[i] = true
+		}
+		for _, i := range level {
+			for _, id := range steps[i].Inputs {
+				if k, ok := at[id]; ok && !kept[k] && !slices.Contains(next, k) {
+					next = append(next, k)
+				}
+			}
+		}
+		level = next
+	}
+	var out []answer.Step
+	for i, st := range steps {
+		if kept[i] {
+			out = append(out, st)
+		}
+	}
+	return out
 }

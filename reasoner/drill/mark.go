@@ -16,13 +16,14 @@ import (
 // Points: a right item earns all of its points, an acceptable one most of them;
 // what is too much works, and is paid for in vain; what is too little is worth
 // nothing.
-// A question that moves the result weighs half an item, one that here moved
-// nothing a tenth; a caution a fifth; an impossible wish half an item.
+// A question that moves the result weighs half an item, one that a guess answers
+// by luck less, one on which nothing hangs a tenth; a caution a fifth; an impossible wish half an item.
 const (
 	itemPoints    = 10
 	fairPoints    = 7
 	overPoints    = 3
 	movingPoints  = 5
+	luckPoints    = 3
 	stillPoints   = 1
 	cautionPoints = 2
 	wishPoints    = 5
@@ -149,10 +150,16 @@ func (m *marker) questions() []answer.Marked {
 		f, _ := m.s.Fact(slot)
 		label, shown := fit.Describe(f.Fact, m.sys)
 		x := answer.Marked{ID: slot, Kind: "question", Label: asPhrase(slot, label), Verdict: "missing", Most: stillPoints}
+		told := "the answer is " + inWords(shown)
+		if w, ok := wishLabels[slot]; ok {
+			told = "the customer " + map[bool]string{true: w, false: "does not want it"}[f.Text == "true"]
+		}
 		if moved := m.moves(slot); moved != "" {
-			x.Most, x.Why = movingPoints, "it is "+shown+", and that moves the "+moved
+			x.Most, x.Why = movingPoints, told+", and that "+moved
+		} else if hangs := m.hangs(slot); hangs != "" {
+			x.Most, x.Why = luckPoints, told+"; a guess comes to the same here, by luck: the "+hangs+" hangs on it"
 		} else {
-			x.Why = "it is " + shown + "; here it changes nothing"
+			x.Why = told + "; what one would have assumed comes to the same here"
 		}
 		if slices.Contains(m.h.asked, slot) {
 			x.Verdict, x.Points = "done", x.Most
@@ -170,6 +177,14 @@ func (m *marker) questions() []answer.Marked {
 	return out
 }
 
+// inWords is a kind as it is said.
+func inWords(shown string) string {
+	if shown == "agm" {
+		return "AGM"
+	}
+	return strings.ReplaceAll(shown, "-", " ")
+}
+
 // moves names what a fact moves when the core has to assume it instead, "" for
 // nothing.
 func (m *marker) moves(slot string) string {
@@ -180,17 +195,59 @@ func (m *marker) moves(slot string) string {
 		}
 		a, b := m.sol.Value(it.cell), without.Value(it.cell)
 		if !without.Has(it.cell) || differs(it.id, a, b) {
-			return it.label
+			return "moves the " + it.label
 		}
 	}
-	if kindSlots[slot] {
-		return itemOf(row(m.s.Topic).items[0]).label
+	for _, r := range kindRows {
+		if r.slot == slot && (len(r.topics) == 0 || slices.Contains(r.topics, m.s.Topic)) {
+			return "decides " + r.decides
+		}
 	}
 	return ""
 }
 
-// kindSlots decide the items that no figure stands for.
-var kindSlots = set("water.kind", "mount.place", "use.style", "want.position-hold", "want.sonar-2d", "battery.chemistry")
+// hangs names the item that would come out otherwise at an end of what is assumed
+// for a fact that was not asked for, "" for none.
+func (m *marker) hangs(slot string) string {
+	without := solution(m.s, slot)
+	var cells []sheet.ID
+	for _, it := range m.s.items() {
+		if it.cell != 0 {
+			cells = append(cells, it.cell)
+		}
+	}
+	for _, move := range without.Moves(cells) {
+		if id := move.ID.String(); id != slot && !(slot == "load.total" && strings.HasPrefix(id, "load.")) {
+			continue
+		}
+		for _, it := range m.s.items() {
+			for _, end := range []sheet.Outputs{move.Low, move.High} {
+				if x, ok := end.Of(it.cell); ok && it.cell != 0 && differs(it.id, without.Value(it.cell), x) {
+					return it.label
+				}
+			}
+		}
+	}
+	return ""
+}
+
+// kindRows are facts that decide what no figure stands for.
+var kindRows = []struct {
+	slot    string
+	topics  []Topic // nil for all
+	decides string
+}{
+	{"water.kind", nil, "the motor's version"},
+	{"mount.place", nil, "the mount"},
+	{"want.position-hold", []Topic{Electronics}, "whether position hold is worth it"},
+	{"want.position-hold", nil, "the control, as cable steer cannot hold"},
+	{"want.sonar-2d", nil, "the sonar in the motor"},
+	{"use.style", []Topic{Electronics}, "whether position hold is worth it"},
+	{"use.style", []Topic{Bank}, "the capacity"},
+	{"use.style", nil, "the control"},
+	{"battery.chemistry", []Topic{Charger}, "the charger's profile"},
+	{"battery.chemistry", nil, "the capacity"},
+}
 
 // differs reports whether two values of an item are two picks.
 func differs(id string, a, b float64) bool {
@@ -224,9 +281,14 @@ func (m *marker) cautions() []answer.Marked {
 		if w == nil || len(out) == mostCautions || !m.counts(w) {
 			continue
 		}
-		x := answer.Marked{ID: c.ID, Kind: "caution", Label: w.label, Verdict: "missing", Why: c.Text, Most: cautionPoints}
+		label, heed := w.label, w.words
+		if m.s.Fault != nil && w.id == "breaker" { // who looks for a fault has hands at the prop
+			also := warnOf("prop")
+			label, heed = also.label, append(slices.Clone(heed), also.words...)
+		}
+		x := answer.Marked{ID: c.ID, Kind: "caution", Label: label, Verdict: "missing", Why: c.Text, Most: cautionPoints}
 		for _, s := range m.h.sentence {
-			if says(corrected(s), w.words) {
+			if says(corrected(s), heed) {
 				x.Verdict, x.Points = "done", cautionPoints
 			}
 		}
@@ -238,8 +300,11 @@ func (m *marker) cautions() []answer.Marked {
 // counts reports whether a caution belongs to this sale: one for any boat on such
 // water is not missed in talk of a breaker, and one about lithium needs lithium.
 func (m *marker) counts(w *warnRow) bool {
-	if w.general && m.s.Topic != Sale && m.s.Topic != Water {
+	if w.topics != nil && !slices.Contains(w.topics, m.s.Topic) {
 		return false
+	}
+	if n, ok := m.span("battery.count"); ok && n.high < 2 && w.id == "mixing-batteries" {
+		return false // one battery is joined to none
 	}
 	if !strings.HasPrefix(w.id, "lithium") {
 		return true

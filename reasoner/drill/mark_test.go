@@ -333,8 +333,39 @@ func TestAskedFor(t *testing.T) {
 		"got a casting deck?":                                   "mount.place",
 		"does your shed freeze":                                 "temperature.air",
 		"what lake do you fish":                                 "water.kind",
-		"nice weather today":                                    "",
-		"who won the game":                                      "",
+		"what are we putting this on?":                          "boat.hull",
+		"what kind of boat is it":                               "boat.hull",
+		"how's the wind":                                        "wind.speed",
+		"how high's the nose off the water":                     "mount.height",
+		"what's the measurement from where the motor bolts down to the waterline": "mount.height",
+		"how rough's it get":                     "chop.height",
+		"do you get whitecaps?":                  "chop.height",
+		"you running salt?":                      "water.kind",
+		"does the tide get in there":             "water.kind",
+		"how strong is the tide":                 "current.speed",
+		"How long's a day for you":               "use.hours",
+		"how long's the wire run":                "wire.run",
+		"batteries in the back?":                 "wire.run",
+		"flat out or easy going?":                "use.throttle",
+		"you got a fish finder?":                 "want.sonar-2d",
+		"you standing up front casting?":         "use.style",
+		"what kind are they":                     "battery.chemistry",
+		"anyone else with you?":                  "people.count",
+		"who's going along":                      "people.count",
+		"what's in the boat besides you":         "load.gear",
+		"wind, waves, current, salt, and weeds?": "chop.height current.speed wind.speed water.weeds water.kind",
+		"how'd you fish it":                      "use.style",
+		"how's it fished":                        "use.style",
+		"hours?":                                 "hours",
+		"what size":                              "size",
+		"kids along?":                            "people.count",
+		"what do you use for sonar":              "want.sonar-2d",
+		"motor on the back?":                     "load.engine",
+		"what do you carry":                      "load.gear",
+		"what's the amp draw":                    "motor.current",
+		"need the deck height off the water too": "mount.height",
+		"nice weather today":                     "",
+		"who won the game":                       "",
 	} {
 		if got := strings.Join(asksFor(line), " "); got != want {
 			t.Errorf("%q asks for %q, want %q", line, got, want)
@@ -512,9 +543,9 @@ func TestPicks(t *testing.T) {
 }
 
 func ExampleDrill() {
-	d := New(reasoner.New(reasoner.Options{}), Options{Topic: Shaft, Seed: 7, Seeded: true})
+	d := New(reasoner.New(reasoner.Options{}), Options{Topic: Shaft, Seed: 12, Seeded: true})
 	fmt.Println(d.Open().Drill.Says)
-	for _, line := range []string{"How high do the waves get?", "54 inch shaft", "That is all."} {
+	for _, line := range []string{"How high do the waves get?", "48 inch shaft", "That is all."} {
 		a := d.Ask(line)
 		fmt.Println(">", line)
 		if a.Drill.Says != "" {
@@ -525,10 +556,10 @@ func ExampleDrill() {
 		}
 	}
 	// Output:
-	// 18-foot aluminum vee. On the salt bay. I fish alone, it goes on the bow deck, the mount surface is 25 inches above the water. What shaft do I need?
+	// Well, I was only going to look, and now there's an 18-foot flat-bottom jon in the driveway. She lives on a long natural lake, mostly. Let me see: two of us, it goes on the bow deck, the mount surface is 19 inches above the water. What shaft do I need?
 	// > How high do the waves get?
-	// Waves of 12 inches, when it's up.
-	// > 54 inch shaft
+	// It gets to 10 inches of chop.
+	// > 48 inch shaft
 	// Anything I should watch out for?
 	// > That is all.
 	// 15 of 15 points. Nothing to add.

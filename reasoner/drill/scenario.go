@@ -14,6 +14,7 @@ type Scenario struct {
 	Topic   Topic
 	Level   int // 1 to 5: more is held back, and more is beside the point
 	Title   string
+	Boat    string // as its owner calls it: "16-foot jon boat"
 	Opening string // what the customer says first
 	Facts   []Fact
 	Wish    *wishRow  // something that cannot be had; nil for none

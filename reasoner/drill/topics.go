@@ -53,7 +53,7 @@ var topicRows = []topicRow{
 		[]string{"thrust-by-weight", "thrust-for-wind", "thrust-for-current"}, "How much thrust do I want?"},
 	{Volts, "volts and batteries", []string{"volts", "voltage", "volt", "12 or 24"},
 		[]string{"voltage", "thrust"}, []string{"volts", "count"},
-		[]string{"load", "people.count", "wind.speed", "current.speed"},
+		[]string{"load", "people.count", "wind.speed", "current.speed", "chop.height", "water.weeds"},
 		[]string{"load.total", "wind.speed", "current.speed"},
 		[]string{"voltage-and-batteries", "series-and-parallel", "thrust-by-weight"}, "Is that a 12-volt job, or what?"},
 	{Shaft, "shaft length", []string{"shaft", "shaft length", "length of shaft"},
@@ -108,6 +108,11 @@ func row(t Topic) *topicRow {
 		}
 	}
 	return nil
+}
+
+// order is the topic's place among them, from 0.
+func order(t Topic) uint64 {
+	return uint64(max(0, slices.IndexFunc(topicRows, func(r topicRow) bool { return r.id == t })))
 }
 
 // Topics lists the topics in the order in which a beginner meets them.

@@ -43,7 +43,7 @@ func (m *maker) open(s *Scenario) {
 	v := voices[s.Voice]
 	boat := strings.ReplaceAll(pick(&m.c, m.boat.names), "{l}", m.footage())
 	var told []string
-	style, place := "", m.water.place
+	place := m.water.place
 	for _, f := range s.Facts {
 		switch {
 		case f.Slot == "water.kind" && !f.Told:
@@ -51,7 +51,11 @@ func (m *maker) open(s *Scenario) {
 		case !f.Told || f.Slot == "boat.length" || f.Slot == "boat.hull" || f.Slot == "water.kind":
 		case f.Slot == "motor.voltage":
 		default:
-			if t := toldAs(s, f.Fact, m.sys); t != "" {
+			t := toldAs(s, f.Fact, m.sys)
+			if f.Slot == "mount.place" && s.Topic == Mount {
+				t = deckTold[f.Text]
+			}
+			if t != "" {
 				told = append(told, t)
 			}
 		}
@@ -67,10 +71,13 @@ func (m *maker) open(s *Scenario) {
 		parts = append(parts, pick(&m.c, s.Wish.says))
 	}
 	parts = append(parts, row(s.Topic).ask)
-	s.Opening = strings.Join(append(parts, style), " ")
-	s.Opening = strings.TrimSpace(s.Opening)
-	s.Title = upper(boat) + ", " + m.water.id
+	s.Opening = strings.Join(parts, " ")
+	s.Boat, s.Title = boat, upper(boat)+", "+m.water.id
 }
+
+// deckTold is how a customer who asks where the motor goes tells what the boat
+// has.
+var deckTold = map[string]string{"bow": "there's a clear front deck", "transom": "no front deck, only the transom"}
 
 // footage is the boat's length in front of its kind.
 func (m *maker) footage() string {
@@ -233,6 +240,9 @@ func replyTo(s *Scenario, f Fact, sys unit.System) string {
 	}
 	c := chance{mixed(s.Seed, uint64(len(f.Slot)))}
 	text := upper(worded(s, f.Fact, pick(&c, r.reply), sys))
+	if f.Slot == "boat.hull" && s.Boat != "" {
+		text = "It's " + article(s.Boat) + "."
+	}
 	if f.Told && !f.Scored {
 		return strings.ReplaceAll(voices[s.Voice].again, "{v}", text)
 	}

@@ -31,20 +31,37 @@ const (
 	longestTalk  = 2000
 )
 
+// faulting notes what is wrong with a written scenario.
+type faulting func(format string, args ...any)
+
 // Scenario turns it into a customer, with everything that is wrong with it; one
 // with faults is not to be used.
 func (w Written) Scenario() (Scenario, []string) {
 	var faults []string
 	bad := func(format string, args ...any) { faults = append(faults, fmt.Sprintf(format, args...)) }
+	s := w.frame(bad)
+	if len(w.Says) > longestTalk || len(w.Knows) > longestTalk {
+		bad("says and knows take %d bytes each at most", longestTalk)
+		return s, faults
+	}
+	s.Facts = w.facts(bad)
+	s.Wish = w.wish(bad)
+	if len(faults) == 0 {
+		if list := lacking(&s); len(list) > 0 {
+			bad("too little is known for %s: nothing that is said or known tells the %s", s.Topic.Title(), strings.Join(list, ", "))
+		}
+	}
+	return s, faults
+}
+
+// frame is the scenario without what is true of the boat.
+func (w Written) frame(bad faulting) Scenario {
 	s := Scenario{Level: w.Level, Title: strings.TrimSpace(w.Title), Opening: strings.Join(strings.Fields(w.Says), " ")}
 	if w.Level == 0 {
 		s.Level = 1
 	}
-	for _, t := range w.Title + w.Says + w.Knows + w.Wish {
-		if t < ' ' && t != '\n' && t != '\t' && t != '\r' || t == 0x7f {
-			bad("a control character: take it out")
-			break
-		}
+	if strings.ContainsFunc(w.Title+w.Says+w.Knows+w.Wish, func(r rune) bool { return r < ' ' && r != '\n' && r != '\t' && r != '\r' || r == 0x7f }) {
+		bad("a control character: take it out")
 	}
 	switch {
 	case s.Title == "":
@@ -66,18 +83,19 @@ func (w Written) Scenario() (Scenario, []string) {
 	if s.Opening == "" {
 		bad("says: empty; write what the customer says first")
 	}
-	if len(w.Says) > longestTalk || len(w.Knows) > longestTalk {
-		bad("says and knows take %d bytes each at most", longestTalk)
-		return s, faults
-	}
+	return s
+}
+
+// facts reads what is told, and what is known and told only to who asks: there a
+// sentence is both the fact and the words in which it is told.
+func (w Written) facts(bad faulting) []Fact {
+	var out []Fact
 	told := w.bind("says", w.Says, card.Card{}, bad)
 	for _, f := range told.Facts {
 		if !meaning.Inner(f.Slot) {
-			s.Facts = append(s.Facts, Fact{Fact: f, Told: true})
+			out = append(out, Fact{Fact: f, Told: true})
 		}
 	}
-	// A sentence of what the customer knows is both the fact and the words in
-	// which it is told.
 	parts, _ := sentences(w.Knows)
 	for _, t := range parts {
 		known := w.bind("knows", t, card.Card{}, bad)
@@ -89,40 +107,41 @@ func (w Written) Scenario() (Scenario, []string) {
 				bad("knows: %q says otherwise than says does (%q)", f.Said, old.Said)
 			default:
 				// Where the mount stands is no question of its own beside how high.
-				s.Facts = append(s.Facts, Fact{Fact: f, Scored: !(height && f.Slot == "mount.place"), Reply: t + "."})
+				out = append(out, Fact{Fact: f, Scored: !(height && f.Slot == "mount.place"), Reply: t + "."})
 			}
 		}
 		if len(known.Facts) == 0 {
 			bad("knows: nothing is understood of %q", t)
 		}
 	}
-	if len(s.Facts) == 0 {
+	if len(out) == 0 {
 		bad("says: nothing of the boat is understood")
 	}
-	if w.Wish != "" {
-		row := wishRow{id: "written", reason: strings.TrimSuffix(strings.Join(strings.Fields(w.Wish), " "), "."), note: w.Note}
-		for t := range strings.SplitSeq(w.Refuse, ",") {
-			if t = strings.TrimSpace(t); t != "" {
-				row.about = append(row.about, strings.ToLower(t))
-			}
+	return out
+}
+
+// wish is what cannot be had, nil for none.
+func (w Written) wish(bad faulting) *wishRow {
+	if w.Wish == "" {
+		if w.Refuse != "" || w.Note != "" {
+			bad("wish: empty; say why the thing refused cannot be had")
 		}
-		if len(row.about) == 0 {
-			bad("refuse: empty; give the words of which one stands in a refusal, such as: reverse, tiller")
-		}
-		s.Wish = &row
-	} else if w.Refuse != "" || w.Note != "" {
-		bad("wish: empty; say why the thing refused cannot be had")
+		return nil
 	}
-	if len(faults) == 0 {
-		if list := lacking(&s); len(list) > 0 {
-			bad("too little is known for %s: nothing that is said or known tells the %s", s.Topic.Title(), strings.Join(list, ", "))
+	row := wishRow{id: "written", reason: strings.TrimSuffix(strings.Join(strings.Fields(w.Wish), " "), "."), note: w.Note}
+	for t := range strings.SplitSeq(w.Refuse, ",") {
+		if t = strings.TrimSpace(t); t != "" {
+			row.about = append(row.about, strings.ToLower(t))
 		}
 	}
-	return s, faults
+	if len(row.about) == 0 {
+		bad("refuse: empty; give the words of which one stands in a refusal, such as: reverse, tiller")
+	}
+	return &row
 }
 
 // bind reads talk, reporting what finds no place.
-func (w Written) bind(key, talk string, c card.Card, bad func(string, ...any)) card.Card {
+func (w Written) bind(key, talk string, c card.Card, bad faulting) card.Card {
 	out := meaning.Bind(read.Read(talk), c)
 	for _, p := range out.Problems {
 		if slices.Contains([]string{"contradiction", "ambiguous", "out-of-range"}, p.Kind) {

@@ -6,6 +6,7 @@ import (
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/reasoner/answer"
+	"heronlake.example/ask/reasoner/card"
 )
 
 // A questionRow is one measure that a customer can be asked for, with the
@@ -61,6 +62,7 @@ var deciderRows = []deciderRow{
 	{[]string{"wire"}, sheet.WireGauge, 2, true},
 	{[]string{"wire", "breaker"}, sheet.BreakerRating, 1, true},
 	{[]string{"charger"}, sheet.ChargerCurrent, 1, false},
+	{[]string{"charger"}, sheet.ChargeTime, 0.5, false},
 	{[]string{"hold"}, sheet.HoldWind, 1, false},
 	{[]string{"speed"}, sheet.SpeedTop, 1, false},
 	{[]string{"capacity"}, sheet.LoadMargin, 1, false},
@@ -84,6 +86,9 @@ func (f *Fit) Ask() *answer.Ask {
 			outs = append(outs, d)
 			ids = append(ids, d.out)
 		}
+	}
+	if f.shortOfVolts() {
+		return nil
 	}
 	if len(outs) == 0 {
 		return f.askMissing()
@@ -132,12 +137,13 @@ func (f *Fit) weighs() bool {
 var bearing = []sheet.ID{sheet.BoatHull, sheet.BatteryGroup}
 
 // Rests reports what a known cell stands on: something said that carries a
-// figure, and something assumed.
+// figure, and something assumed. The weather alone carries none: nobody who
+// speaks of frost has told of a battery.
 func (f *Fit) Rests(id sheet.ID) (said, assumed bool) {
 	for _, st := range f.Sol.Chain(id) {
 		switch st.Origin {
 		case sheet.FromSaid, sheet.FromMeasured:
-			said = said || !st.ID.Describe().Word || slices.Contains(bearing, st.ID)
+			said = said || !card.Unsaid(st.Said) && st.ID != sheet.AirTemp && (!st.ID.Describe().Word || slices.Contains(bearing, st.ID))
 		case sheet.Assumed:
 			assumed = true
 		}
@@ -172,29 +178,44 @@ func moved(nominal float64, m sheet.Move, d deciderRow) (score, low, high float6
 	return 1 + math.Min(span, 1), low, high
 }
 
-// missingRows say what to ask when a topic could not be answered at all.
+// given reports a cell that was said, whether or not a figure rests on it.
+func (f *Fit) given(id sheet.ID) bool {
+	return slices.ContainsFunc(f.question.Given, func(g sheet.Given) bool { return g.ID == id })
+}
+
+// missingRows say what to ask when a topic could not be answered at all, the
+// first that applies. Without a slot of the boat the boat itself is asked for.
 var missingRows = []struct {
-	topics []string
-	slot   string
-	why    string
+	topics   []string
+	slot     string
+	question string // instead of the slot's own
+	why      string
 }{
-	{[]string{"fit", "thrust", "voltage", "hold", "speed"}, "load.total", "thrust follows from the loaded weight"},
-	{[]string{"shaft"}, "mount.height", "the shaft follows from the height of the mount"},
-	{[]string{"capacity"}, "load.plate", "what is left follows from the plate"},
+	{[]string{"fit"}, "boat.length", "What boat is it: what kind, how long, and how many go out in it?", "thrust, shaft and battery follow from the boat"},
+	{[]string{"thrust", "voltage", "hold", "speed"}, "load.total", "", "thrust follows from the loaded weight"},
+	{[]string{"shaft"}, "mount.height", "", "the shaft follows from the height of the mount"},
+	{[]string{"capacity"}, "load.plate", "", "what is left follows from the plate"},
+	{[]string{"runtime"}, "boat.hull", "What boat is it: what kind, and how long?", "the draw at a speed follows from the boat"},
+	{[]string{"runtime", "bank", "wire", "breaker"}, "motor.thrust", "What motor is it: how many pounds of thrust, and how many volts?", "the current follows from the motor"},
+	{[]string{"charger"}, "battery.capacity", "", "the charger follows from the battery"},
 }
 
 func (f *Fit) askMissing() *answer.Ask {
 	for _, r := range missingRows {
-		for _, t := range r.topics {
-			if !slices.Contains(f.Topics, t) {
-				continue
-			}
-			for _, q := range questionRows {
-				if q.slot == r.slot {
-					return &answer.Ask{Slot: q.slot, Question: q.question, Why: r.why}
-				}
+		if !slices.ContainsFunc(r.topics, func(t string) bool { return slices.Contains(f.Topics, t) }) {
+			continue
+		}
+		id, ok := CellOf(r.slot)
+		if ok && f.given(id) || r.slot == "boat.hull" && !f.given(sheet.UseSpeed) {
+			continue
+		}
+		question := r.question
+		for _, q := range questionRows {
+			if q.slot == r.slot && question == "" {
+				question = q.question
 			}
 		}
+		return &answer.Ask{Slot: r.slot, Question: question, Why: r.why}
 	}
 	return nil
 }

@@ -20,6 +20,7 @@ import (
 	"strings"
 	"sync"
 
+	"heronlake.example/ask/calc/band"
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
 	"heronlake.example/ask/reasoner/answer"
@@ -40,7 +41,9 @@ type Fit struct {
 // known are left out; see Problems for those that failed.
 func Solve(c card.Card, topics []string, sys unit.System, ladders map[sheet.ID]sheet.Ladder) *Fit {
 	given, duty := Givens(c)
-	given = append(given, implied(c, topics)...)
+	if g, ok := drawSaid(c, topics); ok {
+		given = append(given, g)
+	}
 	wanted := Wants(topics)
 	if slices.Contains(topics, "fault") && !tellsOf(c, "boat.", "load.", "motor.", "battery.", "wire.") {
 		wanted = nil // hours and volts that belong to a complaint tell of no boat
@@ -52,6 +55,21 @@ func Solve(c card.Card, topics []string, sys unit.System, ladders map[sheet.ID]s
 	return &Fit{Sol: sheet.StandardBook().Solve(q), Topics: topics, Wanted: wanted, Sys: sys, question: q}
 }
 
+// drawSaid is the current that a question of hours names without a throttle, a
+// speed or a way of fishing: the time at that draw is asked for.
+func drawSaid(c card.Card, topics []string) (sheet.Given, bool) {
+	f, ok := c.Get("motor.current")
+	if !ok || f.Value == nil || !slices.Contains(topics, "runtime") || slices.ContainsFunc(topics, func(t string) bool { return t == "fit" || t == "bank" || t == "hold" || t == "speed" }) {
+		return sheet.Given{}, false
+	}
+	for _, slot := range []string{"use.throttle", "use.speed", "use.style", "motor.count"} {
+		if _, told := c.Get(slot); told {
+			return sheet.Given{}, false
+		}
+	}
+	return sheet.Given{ID: sheet.CruiseCurrent, Value: band.Exactly(*f.Value), Said: f.Said}, true
+}
+
 // tellsOf reports whether a fact was told whose slot begins so.
 func tellsOf(c card.Card, prefixes ...string) bool {
 	return slices.ContainsFunc(c.Facts, func(f card.Fact) bool {
@@ -59,41 +77,28 @@ func tellsOf(c card.Card, prefixes ...string) bool {
 	})
 }
 
-// impliedRows are facts that the question itself tells: hours asked for while
-// holding are hours of holding.
-var impliedRows = []struct {
-	topics []string // all of them asked
-	slot   string
-	word   string
-}{
-	{[]string{"hold", "runtime"}, "use.style", "holding"},
-}
-
-func implied(c card.Card, topics []string) []sheet.Given {
-	var out []sheet.Given
-	if len(c.Facts) == 0 || slices.Contains(topics, "fit") {
-		return nil // a question about no boat tells nothing, one about everything no way of fishing
-	}
-	for _, r := range impliedRows {
-		asked := !slices.ContainsFunc(r.topics, func(t string) bool { return !slices.Contains(topics, t) })
-		_, said := c.Get(r.slot)
-		_, throttle := c.Get("use.throttle")
-		if id, ok := CellOf(r.slot); ok && asked && !said && !throttle {
-			out = append(out, sheet.Given{ID: id, Word: r.word, Said: "as asked"})
-		}
-	}
-	return out
-}
-
 // Figures lists the wanted cells that became known, in the order of the topics.
 func (f *Fit) Figures() []answer.Figure {
 	var out []answer.Figure
 	for _, w := range f.Wanted {
 		if st := f.Sol.Step(w.ID); st != nil && w.ID.Describe().Figure && f.worth(w) {
+			if f.twice(w.ID) {
+				w.Asked, w.Decides = false, false
+			}
 			out = append(out, f.figure(st, w))
 		}
 	}
 	return out
+}
+
+// twice reports a figure of the motor in use that says once more what stands
+// there for full throttle.
+func (f *Fit) twice(id sheet.ID) bool {
+	if f.SaidCell(sheet.CruiseCurrent) && (id == sheet.RuntimeFull || id == sheet.MotorCurrent) {
+		return true // the draw said is what is timed
+	}
+	full, ok := map[sheet.ID]sheet.ID{sheet.RuntimeCruise: sheet.RuntimeFull, sheet.CruiseCurrent: sheet.MotorCurrent}[id]
+	return ok && f.SaidCell(sheet.UseThrottle) && f.Show(id) == f.Show(full)
 }
 
 // worth leaves out a figure that nothing said asks for: the hold against a
@@ -118,6 +123,8 @@ func (f *Fit) beside(id sheet.ID) bool {
 		return slices.ContainsFunc(topics, func(t string) bool { return slices.Contains(f.Topics, t) })
 	}
 	switch id {
+	case sheet.RuntimeCruise, sheet.RuntimeFull, sheet.RangeCruise, sheet.BankCapacity, sheet.BankEnergy, sheet.CruiseCurrent, sheet.BankWeight:
+		return f.shortOfVolts()
 	case sheet.ThrustClass:
 		return f.SaidCell(sheet.MotorThrust) && !about("fit", "thrust", "voltage", "cost")
 	case sheet.SystemVoltage:
@@ -129,6 +136,13 @@ func (f *Fit) beside(id sheet.ID) bool {
 		return f.SaidCell(sheet.WireGaugeSaid) && !f.motorTold()
 	}
 	return false
+}
+
+// shortOfVolts reports batteries in hand that cannot make the voltage of the motor
+// that was named: there is nothing to reckon on them.
+func (f *Fit) shortOfVolts() bool {
+	return f.SaidCell(sheet.BatteryCount) && f.SaidCell(sheet.MotorVoltage) && f.Sol.Has(sheet.BatteryVoltage) &&
+		f.Sol.Value(sheet.BatteryCount)*f.Sol.Value(sheet.BatteryVoltage) < f.Sol.Value(sheet.MotorVoltage)-1
 }
 
 // motorTold reports whether something said of motor, boat or batteries stands
@@ -150,6 +164,9 @@ func (f *Fit) figure(st *sheet.Step, w Wanted) answer.Figure {
 		fig.Basis, fig.Source, fig.How = string(sheet.Estimate), st.Row.Source, st.Guess.Why
 	default:
 		fig.Basis, fig.How = string(sheet.Said), "as said: "+st.Said
+		if card.Unsaid(st.Said) {
+			fig.Basis, fig.How = string(sheet.Estimate), st.Said
+		}
 	}
 	return fig
 }
@@ -293,13 +310,16 @@ func Public(id sheet.ID) string {
 // Steps lists the chain behind the figures, each step once, each after what it
 // rests on.
 func (f *Fit) Steps(ids ...sheet.ID) []answer.Step {
-	chain := f.Sol.Chain(ids...)
+	chain, ranks := f.Sol.Chain(ids...), f.Sol.Ranks(ids...)
 	out := make([]answer.Step, len(chain))
 	for i, st := range chain {
 		out[i] = f.step(st)
+		out[i].Rank = rankNames[ranks[st.ID]]
 	}
 	return out
 }
+
+var rankNames = map[sheet.Rank]string{sheet.Beaten: "beaten", sheet.Behind: "behind"}
 
 var origins = map[sheet.Origin]string{
 	sheet.FromSaid: "said", sheet.FromMeasured: "measured", sheet.Computed: "computed",
@@ -313,10 +333,14 @@ func (f *Fit) step(st *sheet.Step) answer.Step {
 	if !c.Word {
 		s.Value, s.Unit = answer.Num(st.Value), c.Form.SIUnit()
 	}
+	if card.Unsaid(st.Said) {
+		s.From = origins[sheet.Assumed]
+	}
 	if st.Row != nil {
 		s.Row, s.Source, s.Why = st.Row.Name, st.Row.Source, st.Guess.Why
 		if st.Row.Compute != nil {
-			s.Formula, s.Working = st.Symbols(), f.Sol.Working(st, f.Sys)
+			s.Formula, s.Working, s.Comes = st.Symbols(), f.Sol.Working(st, f.Sys), f.Sol.Result(st, f.Sys)
+			s.Passed = st.PassedOn()
 		}
 	}
 	for _, in := range st.Inputs {

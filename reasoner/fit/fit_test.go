@@ -34,8 +34,8 @@ func TestTheQuestionBackIsTheOneThatMovesTheChoice(t *testing.T) {
 
 func TestNothingKnownAsksForTheBoat(t *testing.T) {
 	q := Solve(card.Card{}, []string{"fit"}, unit.US, nil).Ask()
-	if q == nil || q.Slot != "load.total" {
-		t.Errorf("asks %+v, want load.total", q)
+	if q == nil || q.Slot != "boat.length" {
+		t.Errorf("asks %+v, want boat.length", q)
 	}
 }
 

@@ -4,7 +4,7 @@
 //
 //	match.go   needs, verdicts, offers and their order
 //	needs.go   one row for each need
-//	rig.go     batteries, charger, wire, breaker, plug and bracket for a motor
+//	rig.go     batteries with links and boxes, charger, wire, breaker, plug, bracket
 //	views.go   cheapest that does the job, best hold in wind, longest run
 //
 // Limits: prices and ratings are the shelf's own. Nothing that fails a hard
@@ -29,10 +29,13 @@ type Verdict int
 const (
 	Pass Verdict = iota
 	Tight
+	Short // tight from below: less than the need by what can hardly be measured
 	Fail
 )
 
-func (v Verdict) String() string { return [...]string{"pass", "tight", "fail"}[v] }
+// String is the verdict's name in an answer, where a short one is tight too; its
+// reason tells which.
+func (v Verdict) String() string { return [...]string{"pass", "tight", "tight", "fail"}[v] }
 
 // Judged is one need held against one motor.
 type Judged struct {
@@ -47,12 +50,24 @@ type Offer struct {
 	Motor  stock.Motor
 	Judged []Judged
 	Rig    Rig
-	Sol    *sheet.Solution // the sheet solved for this motor; nil where a hard need fails
+	// Of a motor that fits, on the batteries of its rig.
+	Hold unit.Speed    // the wind that it holds in
+	Run  unit.Duration // how long it runs at a cruise
 }
 
 // Fits reports whether no hard need fails.
 func (o Offer) Fits() bool {
 	return !slices.ContainsFunc(o.Judged, func(j Judged) bool { return j.Hard && j.Verdict == Fail })
+}
+
+// FitsBut reports whether no hard need but the one named fails.
+func (o Offer) FitsBut(need string) bool {
+	return !slices.ContainsFunc(o.Judged, func(j Judged) bool { return j.Hard && j.Verdict == Fail && j.Need != need })
+}
+
+// short reports whether a hard need is met but for a little.
+func (o Offer) short() bool {
+	return slices.ContainsFunc(o.Judged, func(j Judged) bool { return j.Hard && j.Verdict == Short })
 }
 
 // unclean counts the needs that do not plainly pass.
@@ -82,19 +97,19 @@ type Boat struct {
 	Card card.Card
 	Sol  *sheet.Solution
 	Sys  unit.System
-	// Solve solves the boat again with a motor in hand.
-	Solve func(m stock.Motor) *sheet.Solution
-	// Whole solves it again with the offer's motor and the bank of its rig: the
-	// run time of the batteries sold, and what they cost a year.
-	Whole func(o Offer) *sheet.Solution
+	// Try solves the boat again for the wanted cells, with an offer's motor in hand
+	// and with the bank of its rig once there is one. What it returns holds until
+	// the next try.
+	Try func(o Offer, want []sheet.ID) *sheet.Trial
 }
 
 // Order says by what the offers of Motors are ordered.
-const Order = "what passes every need first, then by the cost of the whole rig, then by thrust to spare"
+const Order = "what passes every need first, what is just short of one last, then by the cost of the whole rig, then by thrust to spare"
 
 // Motors judges the whole shelf. Offers that fit come first: those that pass
-// every need, then by total cost complete, then by headroom in thrust; the
-// misses follow, those with the fewest failures first. The order is total: ties
+// every need, those that are just short of one last, then by total cost complete,
+// then by headroom in thrust; the misses follow, those with the fewest failures
+// first. The order is total: ties
 // fall to the shop's number.
 func Motors(b Boat, shelf *stock.Shelf) []Offer {
 	var out []Offer
@@ -102,7 +117,6 @@ func Motors(b Boat, shelf *stock.Shelf) []Offer {
 		o := Offer{Motor: m}
 		o.judge(b, false)
 		if o.Fits() { // a rig is made up only for what could be sold
-			o.Sol = b.Solve(m)
 			o.rig(b, shelf)
 			o.judge(b, true)
 		}
@@ -112,6 +126,7 @@ func Motors(b Boat, shelf *stock.Shelf) []Offer {
 		return cmp.Or(
 			order(!x.Fits(), !y.Fits()),
 			cmp.Compare(x.failures(), y.failures()),
+			order(x.short(), y.short()),
 			order(x.unclean() > 0, y.unclean() > 0),
 			cmp.Compare(x.Rig.Total, y.Rig.Total),
 			cmp.Compare(y.Motor.Thrust, x.Motor.Thrust),

@@ -19,10 +19,11 @@ type needRow struct {
 
 // How far below a need still counts as tight: a fiftieth of the thrust, which is
 // within the rounding of a rating, and an inch and a half of shaft (waves
-// and cover are in the needs already; trade practice).
+// and cover are in the needs already; trade practice). Half an inch is within the
+// measuring of a deck's height.
 const thrustTight = 0.98
 
-var shaftTight, shaftLong = unit.Inches(1.5), unit.Inches(18)
+var shaftMeasured, shaftTight, shaftLong = unit.Inches(0.5), unit.Inches(1.5), unit.Inches(18)
 
 func must(Boat) bool { return true }
 
@@ -49,7 +50,7 @@ var needRows = []needRow{
 		case have >= need:
 			return Pass, "", true
 		case have >= need*thrustTight:
-			return Tight, "thrust just short of " + b.show(sheet.ThrustNeed), true
+			return Short, "thrust just short of " + b.show(sheet.ThrustNeed), true
 		}
 		return Fail, "thrust short of " + b.show(sheet.ThrustNeed), true
 	}},
@@ -73,10 +74,10 @@ var needRows = []needRow{
 			return Tight, "shaft length not on the list", true
 		case have >= need+shaftLong.Metres():
 			return Tight, "shaft longer than it must be", true
-		case have >= need:
+		case have >= need-shaftMeasured.Metres()-1e-9:
 			return Pass, "", true
 		case have >= need-shaftTight.Metres():
-			return Tight, "shaft just short of " + b.show(sheet.ShaftNeed), true
+			return Short, "shaft just short of " + b.show(sheet.ShaftNeed), true
 		}
 		return Fail, "shaft short of " + b.show(sheet.ShaftNeed), true
 	}},

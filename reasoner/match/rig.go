@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"heronlake.example/ask/calc/sheet"
 	"heronlake.example/ask/calc/unit"
@@ -14,7 +15,7 @@ import (
 // Item is one line of a rig. An item that the shelf does not hold has no SKU and
 // no price.
 type Item struct {
-	What  string // battery, charger, wire, breaker, plug, bracket
+	What  string // motor, battery, link, box, charger, wire, breaker, plug, bracket
 	SKU   string
 	Name  string
 	Count int
@@ -25,41 +26,48 @@ type Item struct {
 type Rig struct {
 	Items []Item
 	Total unit.Money // of what the shelf holds
-	// Yearly is what the batteries cost a year of the typical use, 0 unknown, and
-	// YearlyHow the working.
-	Yearly    unit.Money
-	YearlyHow string
-	Battery   stock.Battery // the one chosen; zero when the shelf holds none
-	Series    int           // batteries in series in each string
-	Strings   int           // strings side by side
+	Bank
 }
 
-// yearly takes the cost of the batteries from the sheet solved with them.
-func (r *Rig) yearly(sol *sheet.Solution, sys unit.System) {
-	if st := sol.Step(sheet.CostYearly); st != nil {
-		r.Yearly, r.YearlyHow = unit.Dollars(st.Value), sol.Working(st, sys)
-	}
+// Bank is one way to make up a bank: batteries in series, strings side by side.
+type Bank struct {
+	Battery stock.Battery // zero where the shelf holds none that does
+	Series  int           // batteries in each string
+	Strings int
 }
 
-// Whole reports whether the shelf holds every item.
+func (b Bank) count() int { return b.Series * b.Strings }
+
+func (b Bank) price() unit.Money { return b.Battery.Price * unit.Money(b.count()) }
+
+// Whole reports whether the shelf holds every item that the motor cannot run
+// without: a box may come from elsewhere.
 func (r Rig) Whole() bool {
-	return !slices.ContainsFunc(r.Items, func(i Item) bool { return i.SKU == "" })
+	return !slices.ContainsFunc(r.Items, func(i Item) bool { return i.SKU == "" && i.What != "box" })
 }
+
+// What a bank is chosen by, and what the rest of a rig.
+var (
+	bankWants = []sheet.ID{sheet.BankCapacity, sheet.ChargerCurrent, sheet.MotorCurrent}
+	rigWants  = []sheet.ID{sheet.BankCapacity, sheet.ChargerCurrent, sheet.MotorCurrent, sheet.WireGauge, sheet.WireRun,
+		sheet.BreakerRating, sheet.HoldWind, sheet.RuntimeCruise}
+)
 
 // rig makes up what goes with an offer's motor: first the bank, then, with the
 // boat solved again for that motor on that bank, the rest.
 func (o *Offer) rig(b Boat, shelf *stock.Shelf) {
 	r := &o.Rig
+	r.Items = make([]Item, 0, 9)
 	r.add(Item{What: "motor", SKU: o.Motor.SKU, Name: o.Motor.Name, Count: 1, Price: o.Motor.Price})
-	count := r.batteries(b, *o, shelf)
-	if r.Battery.SKU != "" {
-		o.Sol = b.Whole(*o)
-		r.yearly(o.Sol, b.Sys)
-	}
-	r.charger(b, *o, shelf, count)
-	r.wire(*o, shelf)
-	r.breaker(*o, shelf)
-	r.plug(*o, shelf)
+	count := r.batteries(b, o.Motor, b.Try(*o, bankWants), shelf)
+	sol := b.Try(*o, rigWants)
+	o.Hold, o.Run = unit.Speed(sol.Value(sheet.HoldWind)), unit.Duration(sol.Value(sheet.RuntimeCruise))
+	r.links(sol, shelf, count)
+	r.boxes(shelf, count)
+	r.charger(b, sol, shelf, count)
+	r.wire(sol, shelf)
+	r.breaker(o.Motor, sol, shelf)
+	r.plug(o.Motor, sol, shelf)
 	if place := cmp.Or(b.Sol.Word(sheet.MountPlace), o.Motor.Mount); place != "transom" {
 		r.bracket(place, shelf)
 	}
@@ -70,14 +78,6 @@ func (r *Rig) add(i Item) {
 	r.Total += i.Price * unit.Money(i.Count)
 }
 
-// bank is one way to make up a bank: batteries in series, strings side by side.
-type bank struct {
-	b       stock.Battery
-	series  int
-	strings int
-	price   unit.Money
-}
-
 // mostStrings is how many strings stand side by side at most (common practice).
 const mostStrings = 2
 
@@ -85,53 +85,65 @@ const mostStrings = 2
 // needed at the motor's voltage: of the chemistry said, and otherwise of the one
 // that the figures assume where the shelf has it. It returns the number of
 // batteries.
-func (r *Rig) batteries(b Boat, o Offer, shelf *stock.Shelf) int {
-	need := o.Sol.Value(sheet.BankCapacity)
-	best, ok := bank{}, false
+func (r *Rig) batteries(b Boat, m stock.Motor, sol *sheet.Trial, shelf *stock.Shelf) int {
+	need := sol.Value(sheet.BankCapacity)
+	ok := false
 	if said := text(b.Card, "battery.chemistry"); said != "" {
-		best, ok = cheapest(o, shelf, need, said)
-	} else if best, ok = cheapest(o, shelf, need, b.Sol.Word(sheet.BatteryChemistry)); !ok {
-		best, ok = cheapest(o, shelf, need, "")
+		r.Bank, ok = cheapest(m, sol, shelf, need, said)
+	} else if r.Bank, ok = cheapest(m, sol, shelf, need, b.Sol.Word(sheet.BatteryChemistry)); !ok {
+		r.Bank, ok = cheapest(m, sol, shelf, need, "")
 	}
 	if !ok {
-		n := max(1, int(math.Round(o.Motor.Voltage.Volts()/12)))
+		n := max(1, int(math.Round(m.Voltage.Volts()/12)))
 		r.add(Item{What: "battery", Name: "deep-cycle battery, " + unit.Show(need, unit.AmpHour, b.Sys), Count: n})
 		return n
 	}
-	r.Battery, r.Series, r.Strings = best.b, best.series, best.strings
-	n := best.series * best.strings
-	r.add(Item{What: "battery", SKU: best.b.SKU, Name: best.b.Name, Count: n, Price: best.b.Price})
+	n := r.Bank.count()
+	r.add(Item{What: "battery", SKU: r.Battery.SKU, Name: r.Battery.Name, Count: n, Price: r.Battery.Price})
 	return n
 }
 
-// cheapest is the cheapest bank of a chemistry, of any for "".
-func cheapest(o Offer, shelf *stock.Shelf, need float64, chem string) (best bank, ok bool) {
-	for _, x := range shelf.Batteries {
+// cheapest is the cheapest bank of a chemistry, of any for "": first among those
+// that hold what is needed, then among those that carry the hours while new.
+func cheapest(m stock.Motor, sol *sheet.Trial, shelf *stock.Shelf, need float64, chem string) (best Bank, ok bool) {
+	worn := false
+	for i := range shelf.Batteries {
+		x := &shelf.Batteries[i]
 		if chem != "" && chem != x.Chemistry || x.Capacity.AmpereHours() <= 0 || x.Voltage.Volts() <= 0 {
 			continue
 		}
-		ratio := o.Motor.Voltage.Volts() / x.Voltage.Volts()
+		ratio := m.Voltage.Volts() / x.Voltage.Volts()
 		series := int(math.Round(ratio))
 		if series < 1 || math.Abs(ratio-float64(series)) > 0.01 || series > 1 && !x.Series {
 			continue
 		}
 		// Its own electronics must carry the motor, with a quarter to spare
 		// (common practice, no published source).
-		if x.Chemistry == "lithium" && x.Protection > 0 && o.Sol.Has(sheet.MotorCurrent) &&
-			x.Protection.Amperes() < 1.25*o.Sol.Value(sheet.MotorCurrent) {
+		if x.Chemistry == "lithium" && x.Protection > 0 && sol.Has(sheet.MotorCurrent) &&
+			x.Protection.Amperes() < 1.25*sol.Value(sheet.MotorCurrent) {
 			continue
 		}
-		// A twentieth short of the need counts as enough.
-		strings := max(1, int(math.Ceil(need/x.Capacity.AmpereHours()-0.05)))
-		if strings > mostStrings {
+		n := stringsOf(*x, need)
+		// A second string is for hours that one cannot carry, not for a longer life.
+		short := sol.Has(sheet.BankLimitNeed) && n > stringsOf(*x, sol.Value(sheet.BankLimitNeed))
+		if short {
+			n = stringsOf(*x, sol.Value(sheet.BankLimitNeed))
+		}
+		if n > mostStrings {
 			continue
 		}
-		c := bank{x, series, strings, x.Price * unit.Money(series*strings)}
-		if !ok || cmp.Or(cmp.Compare(c.price, best.price), cmp.Compare(c.b.SKU, best.b.SKU)) < 0 {
-			best, ok = c, true
+		c := Bank{*x, series, n}
+		if !ok || cmp.Or(order(short, worn), cmp.Compare(c.price(), best.price()), cmp.Compare(x.SKU, best.Battery.SKU)) < 0 {
+			best, worn, ok = c, short, true
 		}
 	}
 	return best, ok
+}
+
+// stringsOf is how many batteries side by side hold a capacity; a twentieth short
+// of it counts as enough.
+func stringsOf(x stock.Battery, need float64) int {
+	return max(1, int(math.Ceil(need/x.Capacity.AmpereHours()-0.05)))
 }
 
 // chargerShare is how much of the current needed still counts as enough: half an
@@ -144,13 +156,13 @@ const mostChargers = 2
 // charger takes what is cheapest with an output for each battery, a profile for
 // the chemistry, and at least the current needed; short of that the strongest.
 // Two chargers of one kind may serve a bank that none serves alone.
-func (r *Rig) charger(b Boat, o Offer, shelf *stock.Shelf, outputs int) {
+func (r *Rig) charger(b Boat, sol *sheet.Trial, shelf *stock.Shelf, outputs int) {
 	chem := r.Battery.Chemistry
 	volts := unit.Voltage(12)
 	if r.Battery.SKU != "" {
 		volts = r.Battery.Voltage
 	}
-	need := o.Sol.Value(sheet.ChargerCurrent) * chargerShare
+	need := sol.Value(sheet.ChargerCurrent) * chargerShare
 	type choice struct {
 		c     stock.Charger
 		count int
@@ -187,8 +199,46 @@ func weaker(x, y stock.Charger, need float64) int {
 	return cmp.Compare(y.Current, x.Current)
 }
 
+// links join the batteries: one between each two in series, and a pair from a
+// string to the one beside it. They carry what the wire does, and are as thick.
+func (r *Rig) links(sol *sheet.Trial, shelf *stock.Shelf, batteries int) {
+	count := batteries - 1
+	if r.Strings > 0 {
+		count = (r.Series-1)*r.Strings + 2*(r.Strings-1)
+	}
+	if count < 1 || !sol.Has(sheet.WireGauge) {
+		return
+	}
+	gauge := int(math.Round(sol.Value(sheet.WireGauge)))
+	r.parts(shelf, "link", unit.Show(float64(gauge), unit.WireGauge, unit.US)+" battery link", count, func(p stock.Part) bool {
+		return p.Gauge != nil && p.Gauge.Number() <= gauge
+	})
+}
+
+// boxes hold the batteries down, one each: of their case size, or for any.
+func (r *Rig) boxes(shelf *stock.Shelf, count int) {
+	missing := "battery box or tray with hold-down"
+	if r.Battery.Group != "" {
+		missing += ", group " + r.Battery.Group
+	}
+	r.parts(shelf, "box", missing, count, func(p stock.Part) bool {
+		return len(p.Groups) == 0 || slices.ContainsFunc(p.Groups, func(g string) bool { return sameCase(g, r.Battery.Group) })
+	})
+}
+
+// sameCase compares BCI groups by their size: 27M and 27F stand in one box.
+func sameCase(a, b string) bool {
+	size := func(g string) string { return strings.TrimRight(strings.ToUpper(strings.TrimSpace(g)), "FHMRTX") }
+	return size(a) != "" && size(a) == size(b)
+}
+
 // part takes the cheapest of a kind that suits.
 func (r *Rig) part(shelf *stock.Shelf, kind, missing string, suits func(p stock.Part) bool) {
+	r.parts(shelf, kind, missing, 1, suits)
+}
+
+// parts takes so many of the cheapest of a kind that suits.
+func (r *Rig) parts(shelf *stock.Shelf, kind, missing string, count int, suits func(p stock.Part) bool) {
 	var best *stock.Part
 	for i, p := range shelf.Parts {
 		if p.Kind == kind && suits(p) &&
@@ -197,37 +247,37 @@ func (r *Rig) part(shelf *stock.Shelf, kind, missing string, suits func(p stock.
 		}
 	}
 	if best == nil {
-		r.add(Item{What: kind, Name: missing, Count: 1})
+		r.add(Item{What: kind, Name: missing, Count: count})
 		return
 	}
-	r.add(Item{What: kind, SKU: best.SKU, Name: best.Name, Count: 1, Price: best.Price})
+	r.add(Item{What: kind, SKU: best.SKU, Name: best.Name, Count: count, Price: best.Price})
 }
 
-func (r *Rig) wire(o Offer, shelf *stock.Shelf) {
-	if !o.Sol.Has(sheet.WireGauge) {
+func (r *Rig) wire(sol *sheet.Trial, shelf *stock.Shelf) {
+	if !sol.Has(sheet.WireGauge) {
 		return
 	}
-	gauge, run := int(math.Round(o.Sol.Value(sheet.WireGauge))), o.Sol.Value(sheet.WireRun)
+	gauge, run := int(math.Round(sol.Value(sheet.WireGauge))), sol.Value(sheet.WireRun)
 	name := unit.Show(float64(gauge), unit.WireGauge, unit.US) + " duplex wire, " + unit.Show(run, unit.RunLength, unit.US)
 	r.part(shelf, "wire", name, func(p stock.Part) bool {
 		return p.Gauge != nil && p.Gauge.Number() <= gauge && p.Length.Metres() >= run
 	})
 }
 
-func (r *Rig) breaker(o Offer, shelf *stock.Shelf) {
-	if !o.Sol.Has(sheet.BreakerRating) {
+func (r *Rig) breaker(m stock.Motor, sol *sheet.Trial, shelf *stock.Shelf) {
+	if !sol.Has(sheet.BreakerRating) {
 		return
 	}
-	amps := o.Sol.Value(sheet.BreakerRating)
+	amps := sol.Value(sheet.BreakerRating)
 	r.part(shelf, "breaker", unit.Show(amps, unit.Ampere, unit.US)+" breaker", func(p stock.Part) bool {
-		return math.Abs(p.Rating.Amperes()-amps) < 0.5 && (p.Voltage == 0 || p.Voltage >= o.Motor.Voltage)
+		return math.Abs(p.Rating.Amperes()-amps) < 0.5 && (p.Voltage == 0 || p.Voltage >= m.Voltage)
 	})
 }
 
-func (r *Rig) plug(o Offer, shelf *stock.Shelf) {
-	amps := o.Sol.Value(sheet.MotorCurrent)
+func (r *Rig) plug(m stock.Motor, sol *sheet.Trial, shelf *stock.Shelf) {
+	amps := sol.Value(sheet.MotorCurrent)
 	r.part(shelf, "plug", "plug for "+unit.Show(amps, unit.Ampere, unit.US), func(p stock.Part) bool {
-		return p.Rating.Amperes() >= amps && (p.Voltage == 0 || p.Voltage >= o.Motor.Voltage)
+		return p.Rating.Amperes() >= amps && (p.Voltage == 0 || p.Voltage >= m.Voltage)
 	})
 }
 

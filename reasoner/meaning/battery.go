@@ -12,8 +12,12 @@ var chemistries = kinds(words.Chemistry)
 
 // batteryCues tells what a number says of the batteries.
 var batteryCues = []cue{
-	{name: "amp-hours", slot: "battery.capacity", kind: read.Charge, low: 1, high: 2000, alone: true, weight: 8, many: true},
+	{name: "amp-hours", slot: "battery.capacity", kind: read.Charge, low: 0.005, high: 2000, alone: true, weight: 8, many: true},
 	{name: "two 100s", slot: "battery.capacity", kind: read.Charge, bare: "Ah", low: 30, high: 400, alone: true, weight: 7, many: true, when: hundreds},
+	{name: "a 100 lithium", slot: "battery.capacity", kind: read.Charge, bare: "Ah", low: 20, high: 400, after: chemistries, reachA: 0, weight: 7, many: true, when: ofAChemistry},
+	{name: "lead, 105", slot: "battery.capacity", kind: read.Charge, bare: "Ah", low: 30, high: 400, alone: true, weight: 6, many: true, when: behindChemistry},
+	{name: "a 100 amp lithium", slot: "battery.capacity", kind: read.Current, low: 20, high: 400, after: chemistries.with(of("battery", "deep cycle")), reachA: 0, weight: 9, many: true, when: ampsOfABattery},
+	{name: "twelve-volt batteries, as so many 12s", slot: "battery.voltage", kind: read.Voltage, bare: "V", low: 6, high: 12, alone: true, weight: 9, when: twelves},
 	{name: "group size", slot: "battery.group", kind: read.Group, alone: true, weight: 9, many: true},
 	{name: "a case size beside batteries", slot: "battery.group", kind: read.Number, alone: true, weight: 8, many: true, when: caseSize},
 	{name: "number of batteries", slot: "battery.count", kind: read.Number, low: 1, high: 12, alone: true, weight: 7, when: countsBatteries},
@@ -25,6 +29,46 @@ var batteryCues = []cue{
 // saysReserve accepts "105 reserve minutes", read as one measure.
 func saysReserve(l *line, m int) bool {
 	return containsWord(lowerASCII(l.r.Measures[m].Said), "reserve")
+}
+
+// ofAChemistry accepts "a 100 lithium": a battery named by its amp-hours.
+func ofAChemistry(l *line, m int) bool {
+	me, i := &l.r.Measures[m], l.at[m]
+	if me.Kind != read.Number || me.Value == nil || int(me.Bare)%5 != 0 || me.Bare != float64(int(me.Bare)) || caseSizes[me.Bare] || !chemistries.holds(l.id(i+1)) || l.hasKind(read.Charge) {
+		return false
+	}
+	k := l.skipFillers(i-1, -1)
+	return l.articleBefore(i) || l.text(i-1) == "my" || l.smallNumber(k) > 0 || k < 0 || l.terms[max(k, 0)].mark != 0
+}
+
+// ampsOfABattery accepts "a 100 amp lithium", as amp-hours are often called.
+func ampsOfABattery(l *line, m int) bool {
+	i := l.at[m]
+	v := l.r.Measures[m].Value
+	return v != nil && int(*v)%5 == 0 && i+1 < len(l.terms) && l.id(i+2) != idCharger && !l.hasKind(read.Charge)
+}
+
+// behindChemistry accepts "lead, 105" as a short later turn.
+func behindChemistry(l *line, m int) bool {
+	me, i := &l.r.Measures[m], l.at[m]
+	if me.Kind != read.Number || len(l.before.Facts) == 0 || len(l.terms) > 5 || !l.endsAt(i) || int(me.Bare)%5 != 0 || me.Bare != float64(int(me.Bare)) || caseSizes[me.Bare] {
+		return false
+	}
+	k := i - 1
+	if k > 0 && l.terms[k].mark == ',' {
+		k--
+	}
+	return k >= 0 && (chemistries.holds(l.id(k)) || l.id(k) == words.Of("lead"))
+}
+
+// twelves accepts "three 12s": batteries named by their volts.
+func twelves(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind != read.Number || me.Bare != 12 && me.Bare != 6 && me.Bare != 8 || !l.saidPlural(m) {
+		return false
+	}
+	k := l.skipFillers(l.at[m]-1, -1)
+	return k >= 0 && (l.id(k) == idPair || l.terms[k].measure >= 0 && l.r.Measures[l.terms[k].measure].Kind == read.Number && lowest(&l.r.Measures[l.terms[k].measure]) <= 6)
 }
 
 // caseSizes are the usual sizes that a number alone may name.
@@ -63,7 +107,7 @@ func caseSize(l *line, m int) bool {
 	}
 	i := l.at[m]
 	next := l.id(i + 1)
-	if next >= 0 && (chemistries[next] || next == idBattery || next == idSeries) {
+	if next >= 0 && (chemistries.holds(next) || next == idBattery || next == idSeries) {
 		return true
 	}
 	if l.saidPlural(m) || l.text(i+1) == "size" {
@@ -76,6 +120,10 @@ func caseSize(l *line, m int) bool {
 // saidPlural accepts "27s".
 func (l *line) saidPlural(m int) bool {
 	me := &l.r.Measures[m]
+	switch l.text(l.at[m] - 1) {
+	case "their", "his", "her", "early", "late", "mid":
+		return false // "a couple in their 70s"
+	}
 	return me.End < len(l.r.Text) && l.r.Text[me.End] == 's' || me.Said[len(me.Said)-1] == 's'
 }
 
@@ -101,6 +149,9 @@ func countsBatteries(l *line, m int) bool {
 	if me.Value == nil || *me.Value != float64(int(*me.Value)) {
 		return false
 	}
+	if l.saidPlural(m) {
+		return false // "three 12s"
+	}
 	if at := l.at[m]; l.text(at-1) == "x" && l.endsAt(at) && (l.any(chemistries) || l.hasKind(read.Charge)) {
 		return true // "100 ah lithium x 3"
 	}
@@ -109,7 +160,7 @@ func countsBatteries(l *line, m int) bool {
 		switch {
 		case t.mark != 0 || t.id == idAnd || t.id == idWith || t.id == idBank:
 			return false
-		case t.id == idBattery || t.id == idDeepCycle || t.id == idSeries || t.id == idParallel || t.id >= 0 && chemistries[t.id]:
+		case t.id == idBattery || t.id == idDeepCycle || t.id == idSeries || t.id == idParallel || chemistries.holds(t.id):
 			return i+1 >= len(l.terms) || l.terms[i+1].id != idCharger
 		case t.id == idGroup || t.id == idAmpHour:
 			return true
@@ -120,7 +171,10 @@ func countsBatteries(l *line, m int) bool {
 			if l.r.Measures[t.measure].Kind == read.Charge && i > l.at[m]+1 {
 				return true // "two 12 volt 110 ah gels"
 			}
-			return l.r.Measures[t.measure].Kind == read.Number && (caseSize(l, t.measure) || hundreds(l, t.measure))
+			if ampsOfABattery(l, t.measure) && l.r.Measures[t.measure].Kind == read.Current && (chemistries.holds(l.id(i+1)) || l.id(i+1) == idBattery) {
+				return true
+			}
+			return l.r.Measures[t.measure].Kind == read.Number && (twelves(l, t.measure) || caseSize(l, t.measure) || hundreds(l, t.measure))
 		case t.filler || t.text == "x" || t.id < 0:
 			continue
 		case t.id == idDualPurpose || t.id == idCrankingBattery:

@@ -61,15 +61,24 @@ func (l *line) understand() {
 	if len(l.terms) == 0 {
 		return
 	}
+	l.shortTurn()     // what a short later turn means by what was said
 	l.setAside()      // choices, comparisons, ratios, other people's numbers
 	l.profile()       // a duty profile takes its hours and throttles in pairs
 	l.people()        // who is aboard
+	l.trailerWeight() // what the scale shows, less the trailer
+	l.partsAfterNumbers()
+	l.gearList()      // gear told piece by piece
+	l.relative()      // so much longer than before
 	l.measures()      // every number left to its slot, strongest evidence first
 	l.partsNotTotal() // an unlabelled weight in a list of weights
 	l.shareWeight()   // a group's weight among its people
+	l.speakerAlone()  // one who tells a weight and names nobody else
+	l.chargeLeft()    // what is left in a battery to be charged
 	l.worded()        // full throttle, all day, a pair, a round trip
 	l.wordFacts()     // hulls, materials, chemistry, water, mounts, drives
 	l.power()         // the outboard's horsepower, for its weight
+	l.namedEngine()   // an outboard called by its maker's name
+	l.noEngine()      // a boat without one
 	l.weather()       // winds and water in words
 	l.wants()         // wishes, negated wishes
 	l.followUp()      // changes to what stands
@@ -82,8 +91,8 @@ func (l *line) understand() {
 // list of what was understood.
 func Inner(slot string) bool {
 	switch slot {
-	case "load.batteries", "load.said", "load.added", "people.added", "wind.gust", "water.swim", "water.rules",
-		"battery.use", "boat.speed-measured", "use.distance", "engine.power", "boat.tubes":
+	case "load.batteries", "load.people", "load.fuel", "load.said", "load.added", "people.added", "wind.gust", "water.swim", "water.rules",
+		"battery.use", "boat.speed-measured", "use.distance", "use.docking", "engine.power", "boat.tubes", "breaker.in-hand", "battery.charge-left", "motor.other":
 		return true
 	}
 	return false
@@ -97,11 +106,11 @@ var unitOf = map[string]string{
 	"boat.length": "m", "boat.beam": "m", "boat.freeboard": "m", "mount.height": "m", "motor.shaft": "m",
 	"wire.run": "m", "chop.height": "m", "water.depth": "m", "use.distance": "m",
 	"load.dry": "kg", "load.total": "kg", "load.gear": "kg", "load.engine": "kg", "load.plate": "kg",
-	"people.each": "kg", "load.said": "kg", "load.added": "kg",
+	"people.each": "kg", "load.said": "kg", "load.added": "kg", "load.people": "kg", "load.fuel": "kg",
 	"people.count": "1", "battery.count": "1", "motor.count": "1", "use.throttle": "1", "wire.drop": "1", "people.added": "1",
 	"fuel.volume": "L", "wind.speed": "m/s", "wind.gust": "m/s", "current.speed": "m/s", "use.speed": "m/s", "boat.speed-measured": "m/s",
 	"use.hours": "h", "charge.hours": "h", "battery.reserve": "s",
-	"engine.power": "W", "boat.tubes": "1", "motor.thrust": "N", "motor.voltage": "V", "battery.voltage": "V", "motor.current": "A", "charger.current": "A",
+	"engine.power": "W", "breaker.in-hand": "A", "motor.other": "N", "battery.charge-left": "1", "boat.tubes": "1", "motor.thrust": "N", "motor.voltage": "V", "battery.voltage": "V", "motor.current": "A", "charger.current": "A",
 	"battery.capacity": "Ah", "wire.gauge": "AWG", "wire.insulation": "degC", "temperature.air": "degC", "money.budget": "USD",
 }
 

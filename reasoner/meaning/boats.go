@@ -5,6 +5,7 @@ import (
 
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
 )
 
 // newBoat tells that the turn speaks of another boat than the card's: it is
@@ -93,4 +94,81 @@ func (l *line) comesBack() (card.Card, bool) {
 		return old, true
 	}
 	return card.Card{}, false
+}
+
+// A named boat is a length right before a kind of hull.
+type namedBoat struct{ length, hull int } // terms
+
+// severalBoats sets apart two boats that one line names: the one named again is
+// meant, "got a 14 jon and a 19 bass boat, motor for the jon"; where none is, it
+// is the first, and the speaker is told so.
+func (l *line) severalBoats() {
+	boats := l.namedBoats()
+	if len(boats) < 2 {
+		return
+	}
+	meant := -1
+	for k, b := range boats {
+		for i := boats[len(boats)-1].hull + 1; i < len(l.terms); i++ {
+			if l.terms[i].id == l.terms[b.hull].id && !l.negated[i] {
+				meant = k
+			}
+		}
+	}
+	asks := meant < 0
+	if asks {
+		meant = 0
+	}
+	for k, b := range boats {
+		if k == meant {
+			continue
+		}
+		l.used[l.terms[b.length].measure], l.reason[l.terms[b.length].measure] = true, "another boat"
+		l.terms[b.hull].mark = asking
+		l.weightBehind(b.hull)
+	}
+	if !asks {
+		return
+	}
+	last := boats[len(boats)-1]
+	first := l.said(l.terms[boats[0].length].start, l.terms[boats[0].hull].end)
+	second := l.said(l.terms[last.length].start, l.terms[last.hull].end)
+	l.problems = append(l.problems, Problem{Kind: "ambiguous", Slot: "boat.length", Said: second, Start: l.terms[last.length].start, End: l.terms[last.hull].end,
+		Text: "two boats are named; this is for the " + first + ": ask for the " + second + " after it"})
+}
+
+// weightBehind sets aside the weight right behind a boat that is not meant.
+func (l *line) weightBehind(hull int) {
+	k := l.skipFillers(hull+1, 1)
+	if k >= len(l.terms) || l.terms[k].measure < 0 {
+		return
+	}
+	if m := l.terms[k].measure; l.r.Measures[m].Kind == read.Mass || l.r.Measures[m].Kind == read.Number {
+		l.used[m], l.reason[m] = true, "another boat"
+	}
+}
+
+// namedBoats finds the boats of a line, each of another kind and another length.
+func (l *line) namedBoats() (found []namedBoat) {
+	for i := 1; i < len(l.terms) && len(found) < 4; i++ {
+		if !hulls.holds(l.terms[i].id) || l.asked(i) || l.negated[i] {
+			continue
+		}
+		k := i - 1
+		for k > 0 && (l.terms[k].filler || l.terms[k].id >= 0 && l.terms[k].id.Kind() == words.Material) {
+			k--
+		}
+		m := l.terms[k].measure
+		if m < 0 || l.used[m] || l.r.Measures[m].Value == nil || !(l.r.Measures[m].Kind == read.Length && notInches(l, m) || l.r.Measures[m].Kind == read.Number && l.r.Measures[m].Bare >= 8 && l.r.Measures[m].Bare <= 30) {
+			continue
+		}
+		fresh := true
+		for _, b := range found {
+			fresh = fresh && l.terms[b.hull].id != l.terms[i].id && *l.r.Measures[l.terms[b.length].measure].Value != *l.r.Measures[m].Value
+		}
+		if fresh {
+			found = append(found, namedBoat{k, i})
+		}
+	}
+	return found
 }

@@ -96,6 +96,9 @@ func (l *line) outOfBounds(out *Outcome) {
 	}
 }
 
+// boatSizes are the slots of which both ends of a range must be possible.
+var boatSizes = map[string]bool{"boat.length": true, "boat.beam": true, "load.total": true, "load.dry": true}
+
 func (l *line) limits(out *Outcome) {
 	for _, f := range l.facts {
 		for _, row := range limitRows {
@@ -103,7 +106,7 @@ func (l *line) limits(out *Outcome) {
 				continue
 			}
 			lo, hi := ends(quantity{f.Value, f.Low, f.High})
-			if hi < row.low || lo > row.high {
+			if hi < row.low || lo > row.high || boatSizes[f.Slot] && f.Low != nil && f.High != nil && (lo < row.low || hi > row.high) {
 				start, end := l.find(f.Said)
 				l.complain(out, "out-of-range", f.Slot, f.Said, start, end, "\""+f.Said+"\" cannot be right: "+row.what+"; say it again")
 				out.Card = out.Card.Without(f.Slot)

@@ -26,7 +26,7 @@ var mountsCorpus = []phrasing{
 	{"measured 26 and a quarter from deck to waterline", "mount.height 26.25 in"},
 	{"the shaft on my motor is 48 and it sucks air in 1 ft waves on a 20 inch bow", "chop.height 1 ft; motor.shaft 48 in; mount.height 20 in; mount.place bow"},
 	{"shaft too long for a 10 in transom? its 36", "mount.height 10 in; motor.shaft 36 in; mount.place transom"},
-	{"deck to water 19 in empty but 17 with us in it", "mount.height 19 in"},
+	{"deck to water 19 in empty but 17 with us in it", "mount.height 17..19 in"},
 	{"top of the bow to the water 2'", "mount.height 24 in; mount.place bow"},
 	{"transum is 18 inchs high", "mount.height 18 in; mount.place transom"},
 	{"30\" shaft, 12\" transom, jon", "motor.shaft 30 in; mount.height 12 in; mount.place transom; boat.hull jon"},

@@ -6,7 +6,7 @@ var powerCorpus = []phrasing{
 	{"can i run my 55 lb thrust on a group 24 for 4 hours at 40%", "motor.thrust 55 lbf; battery.group 24; use.hours 4 h; use.throttle 0.4"},
 	{"two 12 volt 100ah lithium batteries in series, how long at full throttle", "battery.voltage 12 V; battery.capacity 100 Ah; battery.count 2; use.throttle 1; battery.chemistry lithium; battery.layout series"},
 	{"36 volt 112 lb three 110 amp hour agm batteries, fish 8 hours", "battery.capacity 110 Ah; motor.thrust 112 lbf; battery.count 3; motor.voltage 36 V; use.hours 8 h; battery.chemistry agm"},
-	{"single 24v 60ah lithium pack, 80 pound motor, half power", "battery.capacity 60 Ah; motor.thrust 80 lbf; use.throttle 0.5; motor.voltage 24 V; battery.chemistry lithium"},
+	{"single 24v 60ah lithium pack, 80 pound motor, half power", "battery.count 1; battery.capacity 60 Ah; motor.thrust 80 lbf; use.throttle 0.5; motor.voltage 24 V; battery.chemistry lithium"},
 	{"how many amp hours for 10 hours at 20 percent on a 12v 45 lb", "motor.thrust 45 lbf; motor.voltage 12 V; use.hours 10 h; use.throttle 0.2"},
 	{"two 105ah flooded in parallel at 12v, pulling 30 amps, how long", "battery.capacity 105 Ah; battery.count 2; motor.voltage 12 V; motor.current 30 A; battery.chemistry flooded; battery.layout parallel"},
 	{"battery is a group 31 with 200 minutes reserve, 55 lb motor at 60 percent", "battery.reserve 200 min; battery.group 31; motor.thrust 55 lbf; use.throttle 0.6"},

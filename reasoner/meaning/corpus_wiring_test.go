@@ -9,7 +9,7 @@ var wiringCorpus = []phrasing{
 	{"what size breaker for a 24v 80lb thrust motor pulling 56 amps", "motor.thrust 80 lbf; motor.voltage 24 V; motor.current 56 A"},
 	{"is a 60 amp breaker ok on 6 gauge", "wire.gauge 6 AWG"},
 	{"3 bank charger for three 100ah agm overnight 8 hrs", "battery.capacity 100 Ah; charge.hours 8 h; battery.count 3; battery.chemistry agm"},
-	{"will a 10 amp charger fill 2 group 31s overnight", "battery.group 31; charger.current 10 A; battery.count 2"},
+	{"will a 10 amp charger fill 2 group 31s overnight", "battery.group 31; charger.current 10 A; battery.count 2; charge.hours 8..12 h"},
 	{"6 gauge 15 ft run 50 amps 12 volt, drop?", "wire.gauge 6 AWG; wire.run 15 ft; motor.voltage 12 V; motor.current 50 A"},
 	{"whats the drop on 25 feet of 8 gauge at 40 amps 24v", "wire.gauge 8 AWG; motor.voltage 24 V; motor.current 40 A; wire.run 25 ft"},
 	{"would 4 gauge be better than 6 for a 30 foot run", "wire.run 30 ft"},

@@ -80,6 +80,9 @@ func (l *line) look(at int, v *view) {
 				n++
 			}
 			if i < l.crewFrom || i > l.crewTo {
+				if t.measure >= 0 && l.r.Measures[t.measure].As == "strokes" {
+					continue // "115 hp 4 stroke 165 kg"
+				}
 				cost += stepCost(t) // the people counted stand as one word: "us two 380"
 			}
 		}
@@ -98,7 +101,7 @@ func match(list []seen, s set, reach int) (int, bool) {
 		if e.dist > reach {
 			return 0, false
 		}
-		if s[e.id] {
+		if s.holds(e.id) {
 			return e.dist, true
 		}
 	}
@@ -490,4 +493,13 @@ func scaleFact(f *card.Fact, by float64) {
 			*p = num(**p * by)
 		}
 	}
+}
+
+func has(list []string, w string) bool {
+	for _, x := range list {
+		if x == w {
+			return true
+		}
+	}
+	return false
 }

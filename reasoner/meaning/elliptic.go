@@ -27,6 +27,13 @@ var ellipsisRows = []ellipsisRow{
 		return pounds && (l.knows("motor.thrust") || l.knows("load.total") || l.knows("load.dry") || l.knows("boat.length")) && !l.shaftsAsked() && !l.anyOf("wind", "gust") &&
 			(me.Kind == read.Mass || l.askedLast(Thrust, Speed, Hold) && l.knows("motor.thrust") || l.tries(me))
 	}},
+	{"a throttle, in talk of run time", "use.throttle", func(l *line, me *read.Measure) bool {
+		f, ok := l.before.Get("use.throttle")
+		return ok && f.Value != nil && me.Kind == read.Number && me.Bare >= 5 && me.Bare <= 100 && l.askedLast(Runtime, Bank) && (l.beforeIs(me, "at") || l.beforeIs(me, "on")) && !l.anyOf("wind", "gust", "speed")
+	}},
+	{"a breaker in hand, in talk of breakers", "breaker.in-hand", func(l *line, me *read.Measure) bool {
+		return me.Kind == read.Number && me.Value != nil && breakerSizes[*me.Value] && l.askedLast(Breaker) && !l.askedLast(Thrust, Shaft)
+	}},
 	{"amp-hours, in talk of batteries", "battery.capacity", func(l *line, me *read.Measure) bool {
 		return me.Kind == read.Number && l.knows("battery.capacity") && me.Bare >= 20 && me.Bare <= 400 && int(me.Bare)%5 == 0 && (l.pluralAfter(me) || l.afterChemistry(me))
 	}},
@@ -39,7 +46,7 @@ const longestEllipsis = 8
 func (l *line) picksUp(m int) (slot, row string, ok bool) {
 	me := &l.r.Measures[m]
 	i := l.at[m]
-	if len(l.before.Facts) == 0 || len(l.terms) > longestEllipsis || me.Value == nil || *me.Value != float64(int(*me.Value)) && me.Kind == read.Number || l.has[idActually] {
+	if len(l.before.Facts) == 0 || len(l.terms) > longestEllipsis || me.Value == nil || *me.Value != float64(int(*me.Value)) && me.Kind == read.Number || l.actuallyHere(i) {
 		return "", "", false
 	}
 	if l.any(hulls) || l.anyOf("boat", "loaded", "dry", "person", "gear", "child", "companion", "add", "battery", "budget") || !l.leftBare(i) {
@@ -59,10 +66,33 @@ func (l *line) leftBare(i int) bool {
 		return true
 	}
 	switch l.text(i + 1) {
-	case "do", "then", "instead", "work", "ok", "okay", "fine", "enough", "be", "for", "good", "handle", "it", "is", "now":
+	case "do", "will", "that", "long", "too", "in", "then", "instead", "work", "ok", "okay", "fine", "enough", "be", "for", "good", "handle", "it", "is", "now":
 		return true
 	}
 	return afterRating.holds(l.id(i + 1))
+}
+
+// beforeIs tells that a word stands right before a number.
+func (l *line) beforeIs(me *read.Measure, w string) bool {
+	for i := range l.terms {
+		if l.terms[i].measure >= 0 && l.terms[i].start == me.Start {
+			return l.text(i-1) == w
+		}
+	}
+	return false
+}
+
+// actuallyHere tells that a word of correction stands in the sentence of a term.
+func (l *line) actuallyHere(i int) bool {
+	if !l.has[idActually] {
+		return false
+	}
+	for k := l.sentence(i); k < len(l.terms) && l.terms[k].mark != '.' && l.terms[k].mark != '?'; k++ {
+		if l.terms[k].id == idActually {
+			return true
+		}
+	}
+	return false
 }
 
 // tries tells that a number is tried out: "would 80 do", "how about a 70",

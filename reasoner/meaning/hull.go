@@ -18,40 +18,67 @@ var (
 
 // lengthCues tells which of the lengths of a fitting a length is.
 var lengthCues = []cue{
-	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 15, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
+	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 20, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
+	{name: "metres without the word", slot: "boat.length", kind: read.Length, bare: "m", low: 2.4, high: 7.8, after: boatWords, reachA: 1, weight: 6, never: of("depth", "wide", "shaft"), when: decimalMetres},
 	{name: "hull or boat, then a length", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, before: boatWords, reachB: 2, weight: 6, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
 	{name: "length, a word between, then a hull", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, after: boatWords, reachA: 4, weight: 5, when: notInches},
 	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: longBoat},
 	{name: "a footer", slot: "boat.length", kind: read.Length, low: 2.4, high: 15, alone: true, weight: 6, when: footer},
 	{name: "short boat", slot: "boat.length", kind: read.Length, low: 1.8, high: 2.5, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
-	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls.with(of("center console")), reachB: 1, weight: 3, when: bareBoat},
+	{name: "hull, then a bare length", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 8.5, before: hulls.with(of("center console", "boat")), reachB: 1, weight: 3, when: bareBoat},
+	{name: "the boat that is there now", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 10, alone: true, weight: 5, when: nowSoLong},
 	{name: "a length and a half, beside a hull", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.7, high: 9, alone: true, weight: 2, need: hulls, when: andAHalf},
 	{name: "a length in feet or metres alone", slot: "boat.length", kind: read.Length, low: 2.1, high: 13, alone: true, weight: 2, never: of("waterline", "depth", "wave", "high"), when: notATale},
 
 	{name: "so wide", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, after: of("wide"), reachA: 1, before: of("wide"), reachB: 1, weight: 9, when: not(ofABattery)},
 	{name: "length by width", slot: "boat.beam", kind: read.Length, bare: "ft", low: 0.4, high: 3.6, alone: true, weight: 5, when: afterBy},
+	{name: "so wide in inches", slot: "boat.beam", kind: read.Length, bare: "in", low: 0.7, high: 2.6, after: of("wide"), reachA: 0, before: of("wide"), reachB: 0, weight: 8, when: inchesWide},
+	{name: "length by a width in inches", slot: "boat.beam", kind: read.Length, bare: "in", low: 0.7, high: 2.6, alone: true, weight: 4, when: inchesBy},
 	{name: "length, by a width", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, alone: true, weight: 6, when: beforeBy},
 	{name: "freeboard", slot: "boat.freeboard", kind: read.Length, bare: "in", low: 0.05, high: 1.5, after: of("freeboard"), reachA: 1, before: of("freeboard"), reachB: 2, weight: 10},
 
-	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.8, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave")},
+	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.02, high: 2.6, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave"), when: toTheWater},
 	{name: "height of a deck or mount", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("deck", "mounting surface", "transom", "gunwale"), reachA: 1, before: of("deck", "mounting surface", "transom", "gunwale"), reachB: 3, weight: 7, never: of("wire", "shaft", "boat length", "wide", "drop"), when: deckHigh},
 	{name: "a shaft for so high a bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 9, when: shaftForBow},
 	{name: "inches, then bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, after: of("bow"), reachA: 0, weight: 6, never: of("shaft", "wire"), when: inches},
 	{name: "the bow is so high", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 1, before: of("high"), reachB: 1, weight: 6, need: mountings, never: of("wire", "shaft", "wave", "drop"), when: deckHigh},
 	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
+	{name: "so many inches up", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 0, weight: 3, when: upAlone},
 	{name: "inches beside a shaft or deck", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 3, need: mountings.with(of("waterline")), never: of("drop", "jumper"), when: inches},
 
 	{name: "shaft so long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("shaft"), reachA: 0, before: of("shaft"), reachB: 1, weight: 9, never: of("waterline", "high"), when: not(nearWaterline)},
 	{name: "too short, too long", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.4, high: 2.7, after: of("too short", "too long", "long enough"), reachA: 2, weight: 8, never: of("waterline", "wire"), when: shaftNotWire},
 	{name: "too short a figure", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, before: of("too short", "too long"), reachB: 1, weight: 4, when: shaftNotWire},
 	{name: "a stocked length enough for a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, after: of("enough", "long enough", "motor"), reachA: 1, weight: 7, when: shaftLength, need: mountings.with(of("waterline", "shaft"))},
+	{name: "a deck so high, where a shaft is asked for", slot: "mount.height", kind: read.Length, low: 0.1, high: 0.75, alone: true, weight: 2, need: of("shaft"), when: inches},
 	{name: "a stocked length beside a deck", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, alone: true, weight: 4, when: shaftLength, need: mountings.with(of("waterline", "shaft", "too short", "too long"))},
+	{name: "a 60 incher", slot: "motor.shaft", kind: read.Length, low: 0.6, high: 2.7, alone: true, weight: 6, when: incher},
 	{name: "inches with a shaft in the talk", slot: "motor.shaft", kind: read.Length, low: 0.6, high: 2.7, alone: true, weight: 2, when: shaftTalk},
 
 	{name: "a stocked length while shafts are asked about", slot: "motor.shaft", kind: read.Length, bare: "in", low: 0.6, high: 2.7, alone: true, weight: 5, when: shaftAnswer},
 
 	{name: "bow drops so much", slot: "", kind: read.Length, before: of("drop", "slow", "leave home"), reachB: 1, weight: 10, when: inches},
+	{name: "so long a rod", slot: "", kind: read.Length, after: of("fishing rod"), reachA: 0, weight: 10},
+	{name: "so high a thing of another kind", slot: "", kind: read.Length, before: of("fishing rod", "fishfinder", "bimini", "trailer", "seated"), reachB: 2, weight: 10, when: otherHigh},
 	{name: "a size of something else", slot: "", kind: read.Length, bare: "in", after: of("prop", "trailer", "fishing rod", "plug", "breaker", "battery", "bimini"), reachA: 0, before: of("prop", "trailer"), reachB: 1, weight: 7, when: smallThing},
+}
+
+// toTheWater leaves out waves, and a prop that comes out of the water.
+func toTheWater(l *line, m int) bool {
+	if footer(l, m) {
+		return false
+	}
+	_, at, ok := l.near(l.at[m], 1, ofWaterline, 5)
+	if !ok {
+		if _, at, ok = l.near(l.at[m], -1, ofWaterline, 3); !ok {
+			return true
+		}
+	}
+	switch l.text(at - 1) {
+	case "comes", "come", "coming", "came", "pops", "popping", "jumps", "lifts", "pulls", "pop":
+		return false
+	}
+	return true
 }
 
 // feetAndInches joins "fourteen-six jon" into one length.
@@ -63,7 +90,8 @@ func (l *line) feetAndInches() {
 		}
 		feet, in := *a.Value, *b.Value
 		_, _, boat := l.near(l.at[m+1], 1, boatWords, 0)
-		if _, _, before := l.near(l.at[m], -1, hulls, 0); before && l.endsAt(l.at[m+1]) {
+		boat = boat || l.id(l.at[m+1]+1) == idBoatLength
+		if _, _, before := l.near(l.at[m], -1, hullOrBoat, 0); before && (l.endsAt(l.at[m+1]) || l.id(l.at[m+1]+1) == idWith || l.id(l.at[m+1]+1) == idAnd) {
 			boat = true
 		}
 		if feet < 8 || feet > 30 || in < 1 || in > 11 || in != float64(int(in)) || !boat || l.setSlots["boat.length"] {
@@ -89,6 +117,10 @@ func (l *line) reread() {
 			continue
 		}
 		v := *me.Value
+		if ratings[v] && !nominal[v] && strings.HasSuffix(lowerASCII(me.Said), " v") && m+1 < len(l.r.Measures) && l.at[m+1] == l.at[m]+1 && ratings[l.r.Measures[m+1].Bare] && (l.r.Measures[m+1].Kind == read.Mass || l.r.Measures[m+1].Kind == read.Number) {
+			l.asideNumbers("motor.thrust", m, m+1) // "70 v 80 lb": versus
+			continue
+		}
 		switch {
 		case ratings[v] && !nominal[v] && !strings.ContainsAny(me.Said, "vV"):
 		case v > 200 && v < 500 && nominal[v-100*float64(int(v/100))] && !strings.ContainsAny(me.Said, "0123456789"):
@@ -135,7 +167,7 @@ func (l *line) metresAndCentimetres() {
 			b.Kind != read.Number || b.As != "" || b.Value == nil || len(b.Said) != 2 || *b.Value < 5 || *b.Value > 99 || l.at[m+1] != l.at[m]+1 {
 			continue
 		}
-		if n := l.at[m+1] + 1; !l.endsAt(n-1) && !l.filler(n) && l.id(n) != idAnd && l.id(n) != idWith && l.id(n) != words.Of("wide") && l.id(n) != words.Of("boat length") && !hullOrMaterial.holds(l.id(n)) {
+		if n := l.at[m+1] + 1; !l.endsAt(n-1) && !l.filler(n) && l.id(n) != idAnd && l.id(n) != idWith && l.id(n) != words.Of("wide") && l.id(n) != words.Of("boat length") && l.terms[n].measure < 0 && !hullOrMaterial.holds(l.id(n)) {
 			continue
 		}
 		joined := append([]read.Measure(nil), l.r.Measures...) // the reading is the caller's
@@ -147,6 +179,49 @@ func (l *line) metresAndCentimetres() {
 	}
 }
 
+// otherHigh accepts "rod holder sits 30 inches up".
+func otherHigh(l *line, m int) bool {
+	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-5; k-- {
+		if l.id(k) == idAnd || l.text(k) == "and" || l.terms[k].measure >= 0 {
+			return false // "7 foot rods and a 20 inch deck"
+		}
+	}
+	return inches(l, m) && !l.near2(l.at[m], ofWaterline)
+}
+
+// nowSoLong accepts "my last boat was a 14 footer, this ones 19".
+func nowSoLong(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	if me.Kind != read.Number || me.Value == nil {
+		return false
+	}
+	k := l.skipFillers(l.at[m]-1, -1)
+	if k < 0 || l.text(k) != "ones" && l.text(k) != "one" && l.id(k) != idNewBoat && l.text(k) != "now" {
+		return false
+	}
+	for x := range l.r.Measures {
+		if x < m && l.reason[x] == "what there was before" && l.r.Measures[x].Kind == read.Length {
+			return true
+		}
+	}
+	return false
+}
+
+// upAlone accepts "twenty two to twenty four inches up" where nothing else in the
+// line is measured.
+func upAlone(l *line, m int) bool {
+	if l.r.Measures[m].Kind == read.Number && l.text(l.at[m]+2) != "there" {
+		return false
+	}
+	return (inches(l, m) || l.r.Measures[m].Kind == read.Number) && (len(l.r.Measures) == 1 || l.text(l.at[m]+2) == "there") && !l.any(boatWords) && !l.anyOf("fishing rod", "wire")
+}
+
+// decimalMetres accepts "a 3.7 tinnie", "my 4.80 boat": no boat is so few feet long.
+func decimalMetres(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Kind == read.Number && me.Bare >= 2.4 && me.Bare <= 7.8 && strings.ContainsAny(me.Said, ".,")
+}
+
 // andAHalf accepts "call it 19 and a half" of a boat.
 func andAHalf(l *line, m int) bool {
 	me := &l.r.Measures[m]
@@ -154,7 +229,13 @@ func andAHalf(l *line, m int) bool {
 }
 
 // bareBoat accepts "jon, 16" but no number that clearly counts something.
-func bareBoat(l *line, m int) bool { return l.endsAt(l.at[m]) }
+func bareBoat(l *line, m int) bool {
+	if !l.endsAt(l.at[m]) {
+		return false
+	}
+	i := l.at[m]
+	return l.id(i-1) != idBoat || l.text(i-1) == "skiff"
+}
 
 // endsAt tells whether a stretch ends right after the term.
 func (l *line) endsAt(i int) bool { return i+1 >= len(l.terms) || l.terms[i+1].mark != 0 }
@@ -218,6 +299,23 @@ func containsWord(s, w string) bool {
 func afterBy(l *line, m int) bool {
 	i := l.at[m]
 	return (l.text(i-1) == "by" || l.text(i-1) == "x") && i >= 2 && l.terms[i-2].measure >= 0
+}
+
+// inchesBy accepts "fourteen by forty two": a width of so many numbers is inches.
+func inchesBy(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Kind == read.Number && me.Bare >= 30 && me.Bare <= 102 && afterBy(l, m) && !l.speaksMetric()
+}
+
+// inchesWide accepts "a 14 ft jon 48 wide".
+func inchesWide(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Kind == read.Number && me.Bare >= 30 && me.Bare <= 102 && !l.speaksMetric() && !ofABattery(l, m)
+}
+
+// incher accepts "my 60 incher".
+func incher(l *line, m int) bool {
+	return strings.HasSuffix(lowerASCII(l.r.Measures[m].Said), "incher") && !l.any(boatWords)
 }
 
 // beforeBy accepts the first of "16 by 5".
@@ -344,6 +442,9 @@ func (l *line) jonCode() {
 		_, _, after := l.near(i, 1, hullOrMaterial, 1)
 		_, _, before := l.near(i, -1, hullOrMaterial, 1)
 		_, _, loaded := l.near(i, 1, ofLoadedDry, 0)
+		if _, _, weighed := l.near(i, -1, ofLoadedDry, 2); weighed || l.hasKind(read.Length) && !l.has.holds(idJon) {
+			continue
+		}
 		if !after && !before && !(l.articleBefore(i) && jonWidths[wide]) || loaded || me.As == "model-year" && long > 18 && !l.has.holds(idJon) {
 			continue
 		}
@@ -358,3 +459,59 @@ var (
 	hullOrMaterial = hulls.with(kinds(words.Material), of("boat"))
 	ofLoadedDry    = of("loaded", "dry")
 )
+
+// twoHeights reads a deck's height told with and without people as a range: "24
+// inches with nobody in it, 21 with two of us".
+func (l *line) twoHeights() {
+	if !l.any(mountings) && !l.has.holds(idShaft) && !l.has.holds(idWaterline) && !l.knows("mount.height") {
+		return
+	}
+	for m := 0; m+1 < len(l.r.Measures) && m < 12; m++ {
+		n := m + 1
+		for n+1 < len(l.r.Measures) && n < m+3 && !heightLike(&l.r.Measures[n]) {
+			n++ // "28 with two of us, 31 with nobody"
+		}
+		a, b := &l.r.Measures[m], &l.r.Measures[n]
+		if l.used[m] || l.used[n] || !heightLike(a) || !heightLike(b) || a.Kind == read.Number && b.Kind == read.Number && !l.knows("mount.height") && !l.has.holds(idShaft) {
+			continue
+		}
+		empty, crewed := l.mannedBehind(m)
+		empty2, crewed2 := l.mannedBehind(n)
+		if !(empty && crewed2 || crewed && empty2) {
+			continue
+		}
+		lo, hi := *l.convert(a, bareIf(a, "in")).value, *l.convert(b, bareIf(b, "in")).value
+		if lo > hi {
+			lo, hi = hi, lo
+		}
+		l.used[m], l.used[n] = true, true
+		l.put(card.Fact{Slot: "mount.height", Low: num(lo), High: num(hi), Unit: "m", Said: l.said(a.Start, b.End), Row: "with people and without"})
+		return
+	}
+}
+
+// heightLike tells that a measure may be a deck's height.
+func heightLike(me *read.Measure) bool {
+	if me.Value == nil || me.As != "" {
+		return false
+	}
+	return me.Kind == read.Length && me.Spoken == "in" && me.Bare >= 4 && me.Bare <= 50 || me.Kind == read.Number && me.Bare >= 4 && me.Bare <= 50
+}
+
+// mannedBehind tells whether "with nobody" or "with us" stands right behind a
+// measure.
+func (l *line) mannedBehind(m int) (empty, crewed bool) {
+	for k := l.at[m] + 1; k <= l.at[m]+8 && k < len(l.terms) && l.terms[k].mark == 0; k++ {
+		switch {
+		case l.text(k) == "nobody", l.text(k) == "without", l.text(k) == "empty", l.text(k) == "noone", l.id(k) == idDry:
+			return true, false
+		case aboard.holds(l.id(k)), l.id(k) == idLoaded:
+			return false, true
+		}
+	}
+	k := l.skipFillers(l.at[m]-1, -1)
+	if k >= 0 && l.id(k) == idDry {
+		return true, false
+	}
+	return false, k >= 0 && l.id(k) == idLoaded
+}

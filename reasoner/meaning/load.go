@@ -4,14 +4,13 @@ import (
 	"strings"
 
 	"heronlake.example/ask/kb/words"
-	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
 
 // weightCues tells whose weight a weight is. A mass may also name a thrust: the
 // rows for that stand in motor.go.
 var weightCues = []cue{
-	{name: "weight, loaded", slot: "load.total", kind: read.Mass, bare: "lb", low: 40, high: 15000, after: of("loaded"), reachA: 2, weight: 9, never: of("thrust", "each"), when: onWater},
+	{name: "weight, loaded", slot: "load.total", kind: read.Mass, bare: "lb", low: 40, high: 15000, after: of("loaded"), reachA: 2, weight: 9, never: of("thrust", "each", "budget"), when: onWater},
 	{name: "loaded, weight", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, before: of("loaded"), reachB: 3, weight: 8, never: of("thrust", "dry", "gear"), when: onWater},
 	{name: "with people and gear it is", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, before: of("gear"), reachB: 0, weight: 9, when: withCrewAndGear},
 	{name: "weight with people in it", slot: "load.total", kind: read.Mass, bare: "lb", low: 60, high: 15000, alone: true, weight: 8, when: withPeople},
@@ -24,20 +23,26 @@ var weightCues = []cue{
 	{name: "hull is so much", slot: "load.dry", kind: read.Mass, bare: "lb", low: 25, high: 12000, before: of("boat"), reachB: 0, weight: 7, when: hullIs},
 	{name: "motor heavier than a rating", slot: "load.engine", kind: read.Mass, low: 75, high: 450, before: of("motor"), reachB: 0, weight: 9, when: endsStretch},
 	{name: "motor, weight, in a list of parts", slot: "load.engine", kind: read.Mass, bare: "lb", low: 15, high: 900, before: of("motor", "outboard"), reachB: 0, weight: 9, when: partOfList},
+	{name: "fuel, weight, in a list of parts", slot: "load.fuel", kind: read.Mass, bare: "lb", low: 5, high: 2000, before: of("gasoline"), reachB: 0, weight: 9, when: partOfList},
 	{name: "the boat weighs", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("weighs"), reachB: 1, weight: 5, when: boatWeighs},
-	{name: "the boat itself", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("boat").with(hulls), reachB: 1, weight: 8, when: itself},
+	{name: "the boat itself", slot: "load.dry", kind: read.Mass, bare: "lb", low: 15, high: 12000, before: of("boat").with(hulls), reachB: 2, weight: 10, when: itself},
 	{name: "a motor's weight under a plate", slot: "", kind: read.Mass, low: 5, high: 59, after: of("motor", "trolling motor"), reachA: 1, weight: 10, when: plateTalk},
 	{name: "an engine's weight under a plate", slot: "load.engine", kind: read.Mass, low: 59, high: 450, after: of("motor"), reachA: 0, weight: 9, when: plateTalk},
 	{name: "the boat is a weight", slot: "load.dry", kind: read.Mass, low: 15, high: 12000, before: of("boat").with(hulls), reachB: 0, weight: 4, when: isWeight},
 	{name: "pounds of boat", slot: "load.total", kind: read.Mass, low: 15, high: 12000, after: boatWords, reachA: 0, weight: 3, when: heavierThanAMotor},
+	{name: "so many pounds of light hull, among people's", slot: "load.dry", kind: read.Mass, low: 8, high: 60, after: of("kayak", "canoe"), reachA: 0, weight: 9, when: besidePeople},
+	{name: "so many thousand of boat", slot: "load.total", kind: read.Mass, bare: "lb", low: 350, high: 6000, after: hulls.with(of("boat")), reachA: 0, weight: 6, when: inThousands},
+	{name: "a light hull's weight, among parts", slot: "load.dry", kind: read.Mass, low: 8, high: 60, before: of("kayak", "canoe"), reachB: 1, weight: 6, when: lightAmongParts},
 	{name: "a light hull, so long and so heavy", slot: "load.dry", kind: read.Mass, low: 10, high: 60, alone: true, weight: 3, when: lightHull},
 	{name: "weight with people, then the number", slot: "load.total", kind: read.Mass, bare: "lb", low: 90, high: 15000, before: of("weighs"), reachB: 4, weight: 7, when: weighedWithCrew},
 	{name: "thrust for so much", slot: "load.total", kind: read.Mass, bare: "lb", low: 180, high: 4500, alone: true, weight: 3, when: thrustFor},
 	{name: "about so much, with a boat", slot: "load.total", kind: read.Mass, bare: "lb", low: 90, high: 4500, alone: true, weight: 2, when: aboutBare},
-	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 64, high: 12000, alone: true, weight: 2, when: boatAlone},
+	{name: "a boat's weight, unlabelled", slot: "load.total", kind: read.Mass, low: 64, high: 20000, alone: true, weight: 2, when: boatAlone},
 
 	{name: "capacity plate, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 8000, before: of("capacity plate"), reachB: 7, after: of("capacity plate"), reachA: 2, weight: 9, never: of("loaded")},
+	{name: "rated for so much", slot: "load.plate", kind: read.Mass, low: 80, high: 8000, alone: true, weight: 9, when: ratedSoMuch},
 	{name: "rated persons, weight", slot: "load.plate", kind: read.Mass, bare: "lb", low: 80, high: 4000, alone: true, weight: 9, when: ratedPersons},
+	{name: "persons' weight on a plate", slot: "", kind: read.Mass, bare: "lb", before: of("person"), reachB: 0, weight: 11, when: platePersons},
 	{name: "persons, motors and gear", slot: "load.plate", kind: read.Mass, low: 80, high: 8000, after: of("persons motors gear"), reachA: 1, weight: 10},
 	{name: "weight of gear", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, after: of("gear"), reachA: 1, weight: 8, never: of("loaded", "per hundred"), when: not(withMe)},
 	{name: "so much more", slot: "load.gear", kind: read.Mass, bare: "lb", low: 2, high: 2000, before: of("add"), reachB: 0, weight: 4, when: moreWeight},
@@ -45,6 +50,7 @@ var weightCues = []cue{
 	{name: "gear and batteries, weight", slot: "load.gear", kind: read.Mass, bare: "lb", low: 5, high: 900, before: batteryWords, reachB: 0, weight: 9, when: gearBefore},
 	{name: "outboard, weight", slot: "load.engine", kind: read.Mass, bare: "lb", low: 10, high: 900, before: of("outboard", "horsepower"), reachB: 2, weight: 9, never: of("loaded", "dry", "gear")},
 	{name: "weight of outboard", slot: "load.engine", kind: read.Mass, low: 10, high: 900, after: of("outboard"), reachA: 0, weight: 8},
+	{name: "so much of motor, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, after: of("motor", "outboard"), reachA: 0, weight: 10, when: ofMotorForPlate},
 	{name: "motor, weight, for the plate", slot: "load.engine", kind: read.Mass, bare: "lb", low: 25, high: 900, before: of("motor"), reachB: 0, weight: 6, when: plateTalked},
 	{name: "people weigh together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, alone: true, weight: 10, when: weighTogether},
 	{name: "people together", slot: "people.each", kind: read.Mass, bare: "lb", low: 60, high: 2000, before: of("person", "us", "both of us", "child"), reachB: 3, weight: 9, when: together},
@@ -62,6 +68,7 @@ var weightCues = []cue{
 	{name: "people who weigh", slot: "people.each", kind: read.Mass, bare: "lb", low: 20, high: 230, before: of("weighs", "me"), reachB: 0, weight: 7, when: personWeighs},
 	{name: "me, weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 40, high: 170, before: of("me"), reachB: 0, weight: 9, when: meAtWeight},
 	{name: "alone, at a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 36, high: 170, before: of("alone"), reachB: 0, weight: 8, never: of("loaded", "dry", "gear", "thrust"), when: aloneAt},
+	{name: "me, weight", slot: "people.each", kind: read.Mass, low: 36, high: 170, after: of("me"), reachA: 0, weight: 9, when: ofMe},
 	{name: "weighs so much himself", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, after: of("me"), reachA: 0, weight: 8, when: selfWeighs},
 	{name: "i am a weight", slot: "people.each", kind: read.Mass, bare: "lb", low: 30, high: 230, alone: true, weight: 6, when: iAm},
 	{name: "weight, then people", slot: "people.each", kind: read.Mass, low: 30, high: 230, after: of("person"), reachA: 0, weight: 8, never: of("loaded")},
@@ -71,11 +78,9 @@ var weightCues = []cue{
 	{name: "a battery's weight", slot: "", kind: read.Mass, bare: "", after: of("battery", "bank"), reachA: 0, weight: 8},
 	{name: "batteries weigh", slot: "", kind: read.Mass, bare: "lb", before: of("battery", "bank", "lithium", "agm"), reachB: 3, weight: 7, when: saysWeighs},
 	{name: "a trolling motor's own weight", slot: "", kind: read.Mass, bare: "lb", before: of("trolling motor"), reachB: 1, weight: 8, when: saysWeighs},
-	{name: "a fish, a line or a trailer", slot: "", kind: read.Mass, after: of("fish kind", "fishing line", "trailer", "anchor", "dog", "hand weight"), reachA: 1, before: of("trailer", "anchor", "dog"), reachB: 1, weight: 9},
+	{name: "a trailer's weight", slot: "", kind: read.Mass, bare: "lb", before: of("trailer"), reachB: 1, weight: 10},
+	{name: "a fish, a line or a trailer", slot: "", kind: read.Mass, when: notAnchoring, after: of("fish kind", "fishing line", "trailer", "anchor", "dog", "hand weight"), reachA: 1, before: of("trailer", "anchor", "dog"), reachB: 1, weight: 9},
 }
-
-// maxPersonEach is the heaviest that one person is taken to be, in kg.
-const maxPersonEach = 145
 
 func not(f func(*line, int) bool) func(*line, int) bool {
 	return func(l *line, m int) bool { return !f(l, m) }
@@ -87,17 +92,11 @@ func battery(l *line, m int) bool {
 	return after && l.id(l.at[m]+1) != words.None && !l.terms[l.at[m]].filler
 }
 
-// eachPerson accepts a weight each where people are talked of and batteries are
-// not what weighs.
-func eachPerson(l *line, m int) bool {
-	return !battery(l, m) && !l.subject(m, batteryWords) && (l.any(ofPersons) || l.anyOf("me") || l.knows("people.count"))
-}
-
 // aboutBare accepts "12 ft jon, around 550": a number without a unit that is
 // said to be rough, at the end of a stretch, beside a boat.
 func aboutBare(l *line, m int) bool {
 	me := &l.r.Measures[m]
-	if _, _, hull := l.near(l.at[m], -1, hulls, 1); hull && me.Kind == read.Number && me.Bare >= 600 && l.endsAt(l.at[m]) && !l.anyOf("battery", "budget", "miles") {
+	if _, _, hull := l.near(l.at[m], -1, hulls, 1); hull && me.Kind == read.Number && me.Bare >= 600 && (l.endsAt(l.at[m]) || l.text(l.at[m]-1) == "at" || askingWords.holds(l.id(l.at[m]+1))) && !l.anyOf("battery", "budget", "miles") {
 		return true // "20 ft bay boat 3,000"
 	}
 	return me.Kind == read.Number && me.About && me.Bare >= 200 && l.endsAt(l.at[m]) && (l.any(hulls) || l.hasKind(read.Length)) && !l.anyOf("battery", "budget", "miles")
@@ -114,12 +113,18 @@ var batteryWords = of("battery", "bank")
 // withPeople accepts "1,050 lb w me and wife": a weight, "with", and persons.
 func withPeople(l *line, m int) bool {
 	i := l.at[m] + 1
+	if aboard.holds(l.id(i)) && (l.id(i+1) == idAnd || l.text(i+1) == "and") && l.id(l.skipFillers(i+2, 1)) == idGear && l.boatsWeight(m) {
+		return true // "780 lb me plus tackle"
+	}
 	if l.terms[l.at[m]].measure < 0 || !(l.id(i) == idWith || l.text(i) == "including" || l.text(i) == "incl" || l.text(i) == "counting") {
 		return false
 	}
 	for k := i + 1; k < i+6 && k < len(l.terms); k++ {
 		t := &l.terms[k]
 		if aboard.holds(t.id) {
+			return true
+		}
+		if (t.id == idGear || t.id == idDog || t.id == idGasoline || t.text == "tanks" || t.text == "ice" || t.text == "water") && l.boatsWeight(m) {
 			return true
 		}
 		if t.mark != 0 || t.id == idHorsepower || t.id == idOutboard || t.id == idDry {
@@ -149,6 +154,17 @@ func withCrewAndGear(l *line, m int) bool {
 	return false
 }
 
+// boatsWeight tells that a weight is a boat's rather than a part's: a boat is
+// described, the weight is large, and no part is named before it.
+func (l *line) boatsWeight(m int) bool {
+	me := &l.r.Measures[m]
+	if *l.convert(me, bareIf(me, "lb")).value < 130 || !l.any(boatWords) && !l.hasKind(read.Length) {
+		return false
+	}
+	k := l.skipFillers(l.at[m]-1, -1)
+	return k < 0 || l.terms[k].mark != 0 || boatWords.holds(l.id(k)) || l.terms[k].measure >= 0
+}
+
 var aboard = of("me", "us", "person", "companion", "child", "both of us", "alone")
 
 // withMe tells "310 lb, that is me aboard and the gear": the gear is part of a total.
@@ -161,19 +177,6 @@ func boatWeighs(l *line, m int) bool {
 		return true // "i weigh 210 and it weighs 75"
 	}
 	return !l.heOrShe(m) && !l.subject(m, notTheBoat) && !engineWeighs(l, m)
-}
-
-// subject looks for one of the set in the stretch before a measure.
-func (l *line) subject(m int, s set) bool {
-	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-6; i-- {
-		if l.terms[i].mark != 0 {
-			return false
-		}
-		if s.holds(l.terms[i].id) {
-			return true
-		}
-	}
-	return false
 }
 
 func isWeight(l *line, m int) bool {
@@ -194,6 +197,9 @@ func plateTalked(l *line, m int) bool {
 	return (l.any(ofPlate) || l.knows("load.plate")) && !l.hasKind(read.Voltage) && !l.hasKind(read.Charge)
 }
 
+// ofMotorForPlate accepts "180 of motor" under a plate.
+func ofMotorForPlate(l *line, m int) bool { return l.text(l.at[m]+1) == "of" && plateTalked(l, m) }
+
 // plural tells that a number was said as several: "100s".
 func plural(l *line, m int) bool { return l.r.Measures[m].Kind == read.Number && l.saidPlural(m) }
 
@@ -203,13 +209,50 @@ func thrustFor(l *line, m int) bool {
 	return l.text(i-1) == "for" && l.has.holds(idThrust) && l.r.Measures[m].Kind == read.Number && (l.endsAt(i) || l.id(i+1) == idWith || l.text(i+1) == "in" || l.id(i+1) == idAnd)
 }
 
+// besidePeople accepts "80 lb canoe 380 lb of men": other weights are the people's.
+func besidePeople(l *line, m int) bool {
+	if !l.setSlots["people.count"] && !l.any(ofMeGear) && !l.anyText("im") || l.anyOf("thrust", "motor", "trolling motor") {
+		return false
+	}
+	for k := range l.r.Measures {
+		if k < 32 && k != m && l.r.Measures[k].Kind == read.Mass {
+			return true
+		}
+	}
+	return false
+}
+
+// notAnchoring leaves out "can 70 lb anchor a boat": the word is a verb.
+func notAnchoring(l *line, m int) bool {
+	i := l.at[m]
+	return !(l.text(i+1) == "anchor" && l.questionish() && ratings[l.r.Measures[m].Bare] && i+2 < len(l.terms) && l.terms[i+2].mark == 0 && (l.terms[i+2].measure >= 0 || l.terms[i+2].filler || boatWords.holds(l.id(i+2))))
+}
+
+// inThousands accepts "a 3k pontoon".
+func inThousands(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	return me.Kind == read.Number && me.Bare >= 900 && strings.HasSuffix(lowerASCII(me.Said), "k")
+}
+
+// lightAmongParts accepts "kayak 75 lb, me 180": the hull's weight beside that of
+// people or gear, where no motor is talked of.
+func lightAmongParts(l *line, m int) bool {
+	return l.endsAt(l.at[m]) && (l.setSlots["people.each"] || l.setSlots["load.gear"] || l.any(ofMeGear) || l.hasKind(read.Length) && l.terms[max(l.at[m]-1, 0)].measure >= 0) && !l.anyOf("thrust", "motor", "trolling motor", "battery", "speed") && !l.questionish()
+}
+
+var ofMeGear = of("me", "gear")
+
 // lightHull accepts "my kayak is 12 ft and 80 lb".
 func lightHull(l *line, m int) bool {
 	i := l.at[m]
-	if !l.anyOf("kayak", "canoe") || l.negated[i] || i < 3 || l.id(i-1) != idAnd && l.text(i-1) != "and" || l.terms[i-2].measure < 0 {
+	if !l.anyOf("kayak", "canoe") || l.negated[i] || i < 2 || l.anyOf("thrust", "motor", "trolling motor", "battery") {
 		return false
 	}
-	return l.r.Measures[l.terms[i-2].measure].Kind == read.Length
+	k := i - 1
+	if l.id(k) == idAnd || l.text(k) == "and" || l.terms[k].mark == ',' && l.any(ofMeGear) {
+		k--
+	}
+	return k >= 0 && l.terms[k].measure >= 0 && l.r.Measures[l.terms[k].measure].Kind == read.Length && l.endsAt(i) && (k < i-1 || l.text(k-1) == "is")
 }
 
 // weighedWithCrew accepts "weight with 2 anglers 1700".
@@ -225,7 +268,13 @@ func weighedWithCrew(l *line, m int) bool {
 }
 
 // itself accepts "boat itself 250".
-func itself(l *line, m int) bool { return l.text(l.at[m]-1) == "itself" }
+func itself(l *line, m int) bool {
+	k := l.skipFillers(l.at[m]-1, -1)
+	for k > 0 && (l.id(k) == idWeighs || l.filler(k)) {
+		k--
+	}
+	return k > 0 && (l.text(k) == "itself" || l.text(k) == "alone")
+}
 
 // heavierThanAMotor keeps the thrust of a motor from being a boat's weight.
 func heavierThanAMotor(l *line, m int) bool {
@@ -278,74 +327,15 @@ func engineSentence(l *line, m int) bool {
 	return l.id(s) == idOutboard && l.terms[s].measure < 0 && i-s <= 5 && l.endsAt(i)
 }
 
-// eachOrGroup accepts a weight right behind the people. Whether it is each
-// person's or all of theirs together is settled in people.go.
-func eachOrGroup(l *line, m int) bool {
-	me := &l.r.Measures[m]
-	if me.Value == nil && (me.Low == nil || me.High == nil) {
-		return false
-	}
-	_, hi := ends(l.convert(me, bareIf(me, "lb")))
-	if hi <= maxPersonEach {
-		return true
-	}
-	count, known := l.fact("people.count")
-	return known && count.Value != nil && hi / *count.Value <= maxPersonEach
-}
-
 // onWater leaves out batteries, and what stands on a trailer.
-func onWater(l *line, m int) bool { return !battery(l, m) && !l.subject(m, ofTrailer) }
-
-// weighTogether accepts "the two of us weigh 330 total".
-func weighTogether(l *line, m int) bool {
-	switch l.text(l.at[m] + 1) {
-	case "total", "together", "combined", "altogether", "between":
-		if i := l.at[m]; l.crewTo >= 0 && i == l.crewTo+1 && l.text(i+1) == "total" && l.anyOf("dry") {
-			return true // "not counting us the boat's 900, three of us 570 total"
-		}
-		return l.setSlots["people.count"] && l.subject(m, ofPersons) && l.subject(m, ofWeighs)
+func onWater(l *line, m int) bool {
+	if me := &l.r.Measures[m]; me.Value == nil && me.High != nil && me.Low == nil && *l.convert(me, bareIf(me, "lb")).high < 70 && !l.any(boatWords) {
+		return false // "under 100 lb total setup weight"
 	}
-	return false
-}
-
-// allOfThem accepts "about 300 lb all of us", "350 between the two of us".
-func allOfThem(l *line, m int) bool {
-	i := l.at[m] + 1
-	switch l.text(i) {
-	case "all", "between", "for":
-	default:
-		return false
-	}
-	return l.setSlots["people.count"] && (l.text(i+1) == "of" || l.text(i+1) == "the" || l.text(i+1) == "all" || l.id(i+1) == idUs || l.id(i+1) == idBoth) && !l.near2(i, ofLoaded)
-}
-
-// ofPeople accepts "400 lb of people".
-func ofPeople(l *line, m int) bool {
-	i := l.at[m]
-	return l.text(i+1) == "of" && l.setSlots["people.count"]
-}
-
-// near2 tells that an entry of the set stands within two words behind a term.
-func (l *line) near2(i int, s set) bool {
-	_, _, ok := l.near(i, 1, s, 2)
-	return ok
+	return !battery(l, m) && !l.subject(m, ofTrailer)
 }
 
 var ofLoaded = of("loaded")
-
-// together accepts "three of us total 600", "the two of us go 390".
-func together(l *line, m int) bool {
-	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-3; k-- {
-		switch l.text(k) {
-		case "total", "together", "combined", "go", "totaling", "totalling", "altogether":
-			return l.setSlots["people.count"]
-		}
-		if l.terms[k].mark != 0 {
-			return false
-		}
-	}
-	return false
-}
 
 var (
 	ofPersons = of("person", "us", "companion", "child", "both of us")
@@ -353,32 +343,31 @@ var (
 	ofTrailer = of("trailer")
 )
 
-// partOfList accepts "hull 750, motor 250, two guys 400": the name opens a
-// stretch, the number ends it, and there are further stretches like it.
-func partOfList(l *line, m int) bool {
-	i := l.at[m]
-	if !l.endsAt(i) && l.id(i+1) != idAnd && !partNames.holds(l.id(i+1)) {
-		return false
-	}
-	s := i
-	for s > 0 && l.terms[s-1].mark == 0 && l.terms[s-1].id != idAnd && l.terms[s-1].measure < 0 && !(s < i && partNames.holds(l.terms[s].id)) {
-		if s--; i-s > 3 {
-			return false
-		}
-	}
-	if l.parts == unknown {
-		l.parts = no
-		if l.listsParts() {
-			l.parts = yes
-		}
-	}
-	return l.parts == yes
-}
-
 // ratedPersons accepts "rated 4 persons 600 lb".
 func ratedPersons(l *line, m int) bool {
 	for k := l.at[m] - 1; k >= 1 && k >= l.at[m]-4; k-- {
 		if l.id(k) == idPerson && l.terms[k-1].measure >= 0 && (l.text(k-2) == "rated" || l.text(k-2) == "for" && l.text(k-3) == "rated") {
+			return true
+		}
+	}
+	return false
+}
+
+// ratedSoMuch accepts "ours is rated 410 kg" where people are talked of.
+func ratedSoMuch(l *line, m int) bool {
+	k := l.skipFillers(l.at[m]-1, -1)
+	return k >= 0 && (l.text(k) == "rated" || l.text(k) == "rated for" || l.text(k) == "rated at") && !l.hasKind(read.Voltage) && !l.hasKind(read.Current) && !l.hasKind(read.Charge) && lowest(&l.r.Measures[m]) >= 90
+}
+
+// platePersons accepts the weight behind "5 persons" on a plate that names a whole
+// capacity as well.
+func platePersons(l *line, m int) bool {
+	k := l.at[m] - 1
+	if !(l.any(ofPlate) || l.knows("load.plate")) || l.id(k) != idPerson || k < 1 || l.terms[k-1].measure < 0 || l.reason[l.terms[k-1].measure] != "persons on a plate" {
+		return false
+	}
+	for i := range l.r.Measures {
+		if i > m && i < m+4 && l.r.Measures[i].Kind == read.Mass && lowest(&l.r.Measures[i]) >= lowest(&l.r.Measures[m]) {
 			return true
 		}
 	}
@@ -401,84 +390,13 @@ func hullIs(l *line, m int) bool {
 		return false
 	}
 	k := l.skipFillers(i-1, -1)
-	return k >= 0 && l.text(k) == "hull" && (k == 0 || l.terms[k-1].mark != 0 || l.filler(k-1))
+	return k >= 0 && (l.text(k) == "hull" || l.text(k) == "hulls" && l.terms[k].possessive) && (k == 0 || l.terms[k-1].mark != 0 || l.filler(k-1))
 }
 
 func endsStretch(l *line, m int) bool { return l.endsAt(l.at[m]) && !l.anyOf("thrust") }
 
-// hullInList accepts "180 lb guy, 60 lb canoe, 30 lb gear": every weight of the
-// list stands before its name.
-func hullInList(l *line, m int) bool {
-	if !l.endsAt(l.at[m] + 1) {
-		return false
-	}
-	others := 0
-	for k := range l.r.Measures {
-		if k < 64 && k != m && l.r.Measures[k].Kind == read.Mass && weighedNames.holds(l.id(l.at[k]+1)) {
-			others++
-		}
-	}
-	return others >= 2
-}
-
-// listOfWeights tells that a mass follows the name of a part, as further masses
-// of the line do: "boats 1200 lb motor 250 lb gas 100 lb".
-func (l *line) listOfWeights(m int) bool {
-	if !partNames.holds(l.id(l.at[m] - 1)) {
-		return false
-	}
-	others := 0
-	for k := range l.r.Measures {
-		if k < 64 && k != m && l.r.Measures[k].Kind == read.Mass && partNames.holds(l.id(l.at[k]-1)) {
-			others++
-		}
-	}
-	return others >= 2
-}
-
-var weighedNames = of("gear", "battery", "person", "companion", "child", "outboard", "motor", "trolling motor")
-
-// partNames are what a list of weights is made of.
-var partNames = of("boat", "motor", "outboard", "gasoline", "person", "gear", "battery", "us")
-
-// listsParts tells that the line names the hull's weight as one of several.
-func (l *line) listsParts() bool {
-	hullHere := false
-	for k := range l.terms {
-		t := &l.terms[k]
-		if (t.id == idBoat || hulls.holds(t.id) && strings.HasSuffix(t.text, " hull")) && k+2 < len(l.terms) && (l.terms[k+1].measure >= 0 || l.filler(k+1) && l.terms[k+2].measure >= 0) && (k == 0 || l.terms[k-1].mark != 0 || l.filler(k-1) || l.text(k-1) == "if" || l.terms[k-1].measure >= 0) {
-			hullHere = true
-			break
-		}
-	}
-	weights := 0
-	for k := range l.r.Measures {
-		me := &l.r.Measures[k]
-		if me.Kind == read.Mass || me.Kind == read.Number && lowest(me) >= 60 {
-			weights++
-		}
-	}
-	return hullHere && weights >= 2
-}
-
 // saysHull accepts "2200 lb hull".
 func saysHull(l *line, m int) bool { return l.text(l.at[m]+1) == "hull" }
-
-// iAm accepts "im 220", "im 5 foot 10 and 220 lbs".
-func iAm(l *line, m int) bool {
-	i := l.at[m]
-	s := l.segment(i)
-	return (l.text(s) == "im" || l.id(s) == idMe && l.text(s+1) == "am") && i-s <= 5 && (l.r.Measures[m].Kind == read.Mass || i-s == 1 || l.endsAt(i) && (i-s == 3 && l.terms[i-2].measure >= 0 || i-s == 2 && l.terms[i-1].measure >= 0))
-}
-
-// segment is the first term of the stretch between pauses in which a term
-// stands.
-func (l *line) segment(i int) int {
-	for n := 0; n < 40 && i > 0 && l.terms[i-1].mark == 0; n++ {
-		i--
-	}
-	return i
-}
 
 // bareIf gives the unit for a measure that has none.
 func bareIf(me *read.Measure, unit string) string {
@@ -486,68 +404,6 @@ func bareIf(me *read.Measure, unit string) string {
 		return unit
 	}
 	return ""
-}
-
-// selfWeighs accepts "weighs 145 herself".
-func selfWeighs(l *line, m int) bool {
-	switch l.text(l.at[m] + 1) {
-	case "myself", "himself", "herself":
-		return true
-	}
-	return false
-}
-
-// pounder accepts "a 300 pounder".
-func pounder(l *line, m int) bool {
-	if l.hasKind(read.Voltage) || lowest(&l.r.Measures[m]) < 60 && !l.any(ofPersons) {
-		return false // "an 80 pounder at 24 volts" is a motor
-	}
-	return containsWord(lowerASCII(l.r.Measures[m].Said), "pounder") || l.text(l.at[m]+1) == "pounder"
-}
-
-// heOrShe tells that a person is the subject before a measure.
-func (l *line) heOrShe(m int) bool {
-	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-4; i-- {
-		switch l.text(i) {
-		case "he", "she", "hes", "shes":
-			return true
-		}
-		if l.terms[i].mark != 0 || l.terms[i].measure >= 0 {
-			return false
-		}
-	}
-	return false
-}
-
-// behindCrew accepts "3 at 220" and "were 4, 185 average": the weight follows the
-// people counted.
-func behindCrew(l *line, m int) bool {
-	i := l.at[m]
-	return l.crewTo >= 0 && (i == l.crewTo+2 && l.text(i-1) == "at")
-}
-
-// aloneAt accepts "me alone 85 kg", "just me at 230"; a number by itself is a
-// weight only behind "at" or where the stretch ends.
-func aloneAt(l *line, m int) bool {
-	i := l.at[m]
-	if l.r.Measures[m].Kind == read.Number {
-		return l.text(i-1) == "at" || l.endsAt(i) && l.r.Measures[m].Bare >= 100
-	}
-	return l.endsAt(i) || l.text(i-1) == "at" || l.id(i+1) == idAnd
-}
-
-// meAtWeight accepts "me 190" where parts are listed.
-func meAtWeight(l *line, m int) bool { return l.text(l.at[m]-1) == "me" }
-
-func personWeighs(l *line, m int) bool {
-	i := l.at[m]
-	if l.text(i-1) == "im" || l.id(i-1) == idWeighs && (l.text(i-2) == "i" || l.id(i-2) == idMe) {
-		return true
-	}
-	if l.heOrShe(m) && l.subject(m, ofWeighs) {
-		return true
-	}
-	return l.subject(m, ofPersons) && l.subject(m, ofWeighs) && (l.setSlots["people.count"] || !l.subject(m, ofUs))
 }
 
 func saysWeighs(l *line, m int) bool { return l.subject(m, ofWeighs) || l.text(l.at[m]-1) == "is" }
@@ -560,78 +416,3 @@ var (
 	ofTrollingMotor      = of("trolling motor")
 	ofWeighs             = of("weighs")
 )
-
-// unlabelled are the rows that take a weight for the loaded boat's without a
-// word that says so.
-var unlabelled = map[string]bool{"a boat's weight, unlabelled": true, "pounds of boat": true}
-
-// partsNotTotal takes an unlabelled weight for the empty boat when the people's,
-// the gear's or the engine's weights are listed beside it.
-func (l *line) partsNotTotal() {
-	l.batteriesInGear()
-	if dry, ok := l.fact("load.dry"); ok && dry.Row == "boat and motor together" && !l.setSlots["load.engine"] {
-		l.put(card.Fact{Slot: "load.engine", Value: num(0), Unit: "kg", Said: dry.Said, Row: "weighed with the boat"})
-	}
-	total, ok := l.fact("load.total")
-	if !ok || !unlabelled[total.Row] {
-		return
-	}
-	if dry, both := l.fact("load.dry"); both {
-		_, most := ends(quantity{total.Value, total.Low, total.High})
-		if least, _ := ends(quantity{dry.Value, dry.Low, dry.High}); most < least {
-			l.takeBack("load.total", "no word says whose weight it is")
-		}
-		return
-	}
-	for _, part := range []string{"people.each", "load.gear", "load.engine"} {
-		if l.setSlots[part] {
-			total.Slot, total.Row = "load.dry", "weight beside other parts"
-			delete(l.setSlots, "load.total")
-			l.setSlots["load.dry"] = true
-			return
-		}
-	}
-}
-
-// takeBack frees a slot that a measure had taken on too little evidence, and
-// lets the measure be reported.
-func (l *line) takeBack(slot, why string) {
-	for i := range l.facts {
-		if l.facts[i].Slot != slot {
-			continue
-		}
-		for m := range l.r.Measures {
-			if l.r.Measures[m].Said == l.facts[i].Said && l.used[m] && l.reason[m] == "" {
-				l.reason[m] = why
-				break
-			}
-		}
-		l.facts = append(l.facts[:i], l.facts[i+1:]...)
-		delete(l.setSlots, slot)
-		return
-	}
-}
-
-// batteriesInGear notes that the gear's weight has the batteries in it: "batts n
-// gear 220".
-func (l *line) batteriesInGear() {
-	gear, ok := l.fact("load.gear")
-	if !ok {
-		return
-	}
-	for i := range l.terms {
-		if l.id(i) != idGear {
-			continue
-		}
-		k := i - 1
-		for k >= 0 && k >= i-2 && (l.id(k) == idAnd || l.text(k) == "and" || l.terms[k].filler) {
-			k--
-		}
-		joined := k < i-1 && k >= 0 && batteryWords.holds(l.id(k)) && l.terms[i-1].measure < 0
-		after := (l.id(i+1) == idAnd || l.text(i+1) == "and") && batteryWords.holds(l.id(i+2))
-		if joined || after {
-			l.put(card.Fact{Slot: "load.batteries", Text: "in-gear", Said: gear.Said, Row: "batteries weighed with the gear"})
-			return
-		}
-	}
-}

@@ -11,18 +11,26 @@
 //	ids.go       the entries of the word table that conditions name
 //	cues.go      rows of evidence that bid for each number, and the award
 //	hull.go      lengths: boat, beam, deck, shaft
-//	load.go      weights: loaded, dry, gear, engine, plate, people
-//	people.go    who is aboard
+//	load.go      weights: loaded, dry, gear, engine, plate
+//	parts.go     weights listed part by part; partlist.go where the name comes
+//	             last; gear.go gear added up
+//	people.go    who is aboard; party.go the ways of telling it, weighed.go what
+//	             they weigh, crew.go who joins and leaves
 //	water.go     winds, currents, waves, depths, kinds of water
-//	motor.go     thrust, volts, amps
-//	battery.go   capacity, case size, count, reserve
-//	wiring.go    runs, gauges, drops, insulation
-//	use.go       speed, hours, throttle, duty profiles, fuel, money
+//	motor.go     thrust, amps; volts.go volts, engine.go the outboard, dial.go
+//	             the steps of a dial
+//	battery.go   capacity, case size, count, reserve; charging.go filling it
+//	wiring.go    runs, gauges, drops, insulation; breaker.go breakers
+//	use.go       speed, hours, throttle, fuel; duty.go duty profiles, money.go
+//	             what may be spent
 //	rig.go       words that are facts by themselves
 //	kept.go      facts brought back from a kept boat, checked
 //	wishes.go    functions wished for and refused; what a "no" covers
-//	choice.go    what is only compared, offered or quoted
-//	followup.go  changes, corrections and removals by a later turn
+//	choice.go    kinds that are only compared or offered; compared.go numbers
+//	             that are
+//	aside.go     what belongs to somebody else, or did once
+//	followup.go  what a later turn removes; mend.go what it puts right, apply.go
+//	             the card after it
 //	elliptic.go  numbers whose word the talk has said already
 //	boats.go     several boats kept apart
 //	topics.go    what is asked; sayings.go finds the words for it
@@ -33,7 +41,9 @@
 // here computes a figure.
 package meaning
 
-import "heronlake.example/ask/reasoner/card"
+import (
+	"heronlake.example/ask/reasoner/card"
+)
 
 // Topic is a thing that can be asked about.
 type Topic string

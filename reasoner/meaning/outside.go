@@ -1,6 +1,8 @@
 package meaning
 
-import "heronlake.example/ask/kb/words"
+import (
+	"heronlake.example/ask/kb/words"
+)
 
 // outsideWords are talk of something else altogether. One of them makes the
 // line no business of the fitting unless it names a motor, a battery, a wire or
@@ -14,6 +16,7 @@ var outsideWords = []string{
 	"cat food", "dog food", "vet", "doctor", "medicine", "headache", "pizza", "restaurant", "hotel", "flight to", "airline", "fishing license", "bag limit",
 	"minivan", "camper", "shotgun", "choke for", "for ducks", "water heater", "at home", "gonna rain", "going to rain", "it rain", "rain tomorrow", "crankbait color", "what color", "lure color", "civil war", "drop table", "park here", "tow a", "will it tow", "what channel", "score of", "super bowl", "world cup", "my house", "hot tub", "golf", "snow blower", "chainsaw", "lawnmower", "mower", "what line", "how many calories", "calories", "ship a tent", "a tent", "rent a", "passport", "phone screen", "wifi", "printer",
 	"hows the bite", "the bite", "fish biting", "are they biting", "my printer", "printer",
+	"good morning", "good evening", "good afternoon", "what time do you", "are you open", "store hours", "your hours", "exchange rate", "shoulder hurts", "back hurts", "my shoulder", "carb", "carburetor", "spark plugs", "best crankbait", "fluoro leader", "leader to braid", "price match", "gift card", "bait shop",
 	"dinner", "supper", "breakfast", "weather tomorrow", "weather forecast", "best bait", "what bait", "which lure", "best lure", "what lure", "best knot", "tie a knot", "my car", "car wont", "fix a car", "my rv", "rv battery", "sharpen a hook", "hunting season", "deer season", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
 }
 
@@ -64,7 +67,7 @@ func (l *line) mash() bool {
 		t := &l.terms[i]
 		switch {
 		case t.mark != 0 && t.mark != asking:
-		case t.id != words.None || t.filler || words.Common(t.text) || plainWords[t.text] || asksWords[t.text]:
+		case t.id != words.None || t.filler || words.Common(t.text) || words.English(t.text) || plainWords[t.text] || asksWords[t.text]:
 			known++
 		default:
 			other++

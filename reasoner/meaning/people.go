@@ -14,47 +14,24 @@ import (
 func (l *line) people() {
 	l.weighed()
 	l.batteriesOnly()
+	l.batteriesOfThem()
+	l.batteryTally()
+	l.crewOfUnknown()
 	for i := 0; i < len(l.terms); i++ {
-		if n, to, ok := l.ordinalPerson(i); ok && !l.setSlots["people.count"] {
-			row := "somebody more"
-			if _, _, leaves := l.near(to, 1, of(idLeave.Name()), 3); leaves || l.negated[i] || l.text(to+1) == "out" || l.text(to+1) == "off" || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
-				n--
-				row = "somebody stays ashore"
-			}
-			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: row})
-			i = to
-			continue
-		}
-		if n, to, ok := l.oneLess(i); ok && !l.setSlots["people.count"] {
-			l.useNumbers(i, to, "")
-			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "so many more or fewer"})
-			i = to
-			continue
-		}
-		if n, ok := l.allBack(i); ok && !l.setSlots["people.count"] {
-			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[max(i-2, 0)].start, l.terms[i].end), Row: "everybody back"})
-			continue
-		}
-		if n, to, ok := l.justSoMany(i); ok && !l.setSlots["people.count"] {
-			l.useNumbers(i, to, "")
-			l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[max(i-2, 0)].start, l.terms[to].end), Row: "just so many"})
+		if to, ok := l.crewChanges(i); ok {
 			i = to
 			continue
 		}
 		n, to, low, high, ok := l.party(i)
 		if !ok {
 			if m, last, _, single := l.item(i); single && l.terms[i].id != idMe {
-				if count, row, change := l.peopleChange(i, last, m); change && !l.setSlots["people.count"] {
-					l.useNumbers(i, last, "")
-					l.put(card.Fact{Slot: "people.count", Value: num(count), Unit: "1", Said: l.said(l.terms[max(i-1, 0)].start, l.terms[last].end), Row: row})
+				if l.putChange(i, last, m) {
 					i = last
 				}
 			}
 			continue
 		}
-		if count, row, change := l.peopleChange(i, to, n); change && !l.mentionsMe(i, to) && !l.setSlots["people.count"] {
-			l.useNumbers(i, to, "")
-			l.put(card.Fact{Slot: "people.count", Value: num(count), Unit: "1", Said: l.said(l.terms[max(i-1, 0)].start, l.terms[to].end), Row: row})
+		if !l.mentionsMe(i, to) && l.putChange(i, to, n) {
 			i = to
 			continue
 		}
@@ -80,6 +57,98 @@ func (l *line) people() {
 	}
 }
 
+// batteriesOfThem reads "two of them" where batteries were talked of last.
+func (l *line) batteriesOfThem() {
+	if len(l.terms) > 8 || !l.knows("battery.capacity") && !l.knows("battery.group") && !l.knows("battery.chemistry") || !l.askedLast(Runtime, Bank, Charger, Weight) && !l.saidLast("battery.") || l.any(ofPersons) {
+		return
+	}
+	for i := range l.terms {
+		if l.id(i+1) == idBattery && (l.text(i) == "second" || l.text(i) == "another" || l.text(i) == "one more" || l.text(i) == "2nd" || l.text(i) == "extra") {
+			n := 1.0
+			if f, ok := l.before.Get("battery.count"); ok && f.Value != nil {
+				n = *f.Value
+			}
+			l.put(card.Fact{Slot: "battery.count", Value: num(n + 1), Unit: "1", Said: l.said(l.terms[i].start, l.terms[i+1].end), Row: "a battery more"})
+			return
+		}
+		v := l.smallNumber(i)
+		if v == 0 || v > 8 || l.text(i+1) != "of" {
+			continue
+		}
+		switch l.text(i + 2) {
+		case "them", "em", "those", "these":
+			l.useNumbers(i, i, "")
+			l.put(card.Fact{Slot: "battery.count", Value: num(v), Unit: "1", Said: l.said(l.terms[i].start, l.terms[i+2].end), Row: "so many of those batteries"})
+			return
+		}
+	}
+}
+
+// saidLast tells that what was said last is of a group of slots.
+func (l *line) saidLast(prefix string) bool {
+	last, slot := 0, ""
+	for _, f := range l.before.Facts {
+		if f.Turn >= last && !Inner(f.Slot) {
+			last, slot = f.Turn, f.Slot
+		}
+	}
+	return strings.HasPrefix(slot, prefix)
+}
+
+// putCount notes a number of people that a turn comes to.
+func (l *line) putCount(n float64, row string, from, to int) {
+	l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: l.said(l.terms[max(from, 0)].start, l.terms[to].end), Row: row})
+}
+
+// putChange notes that a mention of people changes their number.
+func (l *line) putChange(i, to int, n float64) bool {
+	count, row, change := l.peopleChange(i, to, n)
+	if !change || l.setSlots["people.count"] {
+		return false
+	}
+	l.useNumbers(i, to, "")
+	l.putCount(count, row, i-1, to)
+	return true
+}
+
+// crewChanges reads a change of the number aboard that begins at a term, and
+// gives the last term it took.
+func (l *line) crewChanges(i int) (to int, ok bool) {
+	if l.setSlots["people.count"] {
+		return 0, false
+	}
+	if n, row, to, ok := l.comesOrStays(i); ok {
+		l.putCount(n, row, i, to)
+		return to, true
+	}
+	if n, to, ok := l.ordinalPerson(i); ok {
+		row := "somebody more"
+		if _, _, leaves := l.near(to, 1, ofLeave, 3); leaves || l.negated[i] || l.text(to+1) == "out" || l.text(to+1) == "off" || l.id(i-1) == idLeave || l.id(i-2) == idLeave {
+			n--
+			row = "somebody stays ashore"
+		}
+		l.putCount(n, row, i, to)
+		return to, true
+	}
+	if n, to, ok := l.oneLess(i); ok {
+		l.useNumbers(i, to, "")
+		l.putCount(n, "so many more or fewer", i, to)
+		return to, true
+	}
+	if n, ok := l.allBack(i); ok {
+		l.putCount(n, "everybody back", i-2, i)
+		return i, true
+	}
+	if n, to, ok := l.justSoMany(i); ok {
+		l.useNumbers(i, to, "")
+		l.putCount(n, "just so many", i-2, to)
+		return to, true
+	}
+	return 0, false
+}
+
+var ofLeave = of("leave home")
+
 // batteriesOnly reads "one only", "just one" where batteries were counted and
 // asked about last and no people are.
 func (l *line) batteriesOnly() {
@@ -95,104 +164,29 @@ func (l *line) batteriesOnly() {
 	}
 }
 
-// weighed reads people who are listed with their weights: "im 240, wife 150",
-// "me 185, buddy 215, two kids 80 each", "we weigh 190, 210 and 170". Two or more
-// of them are a crew, each of the mean weight.
-func (l *line) weighed() {
-	crew := l.weighedOnes()
-	n, sum := 0.0, 0.0
-	for _, c := range crew {
-		n += c.n
-		sum += c.n * c.kg
-	}
-	if len(crew) < 2 || n > 12 {
-		return
-	}
-	for _, c := range crew {
-		for k := c.from; k <= c.at; k++ {
-			if m := l.terms[k].measure; m >= 0 {
-				l.used[m] = true
-			}
-		}
-	}
-	said := l.said(l.terms[crew[0].from].start, l.terms[crew[len(crew)-1].at].end)
-	l.put(card.Fact{Slot: "people.count", Value: num(n), Unit: "1", Said: said, Row: "people listed with their weights"})
-	l.put(card.Fact{Slot: "people.each", Value: num(sum / n), Unit: "kg", Said: said, Row: "mean of the weights listed"})
-}
-
-// A weighedOne is a person, or so many alike, with the weight of each, and the
-// terms that say so.
-type weighedOne struct {
-	from, at int
-	n, kg    float64
-}
-
-func (l *line) weighedOnes() (crew []weighedOne) {
-	for i := 0; i < len(l.terms) && len(crew) < 12; i++ {
-		t := &l.terms[i]
-		me := t.id == idMe || t.text == "im" || t.text == "shes" || t.text == "hes" || t.text == "she" || t.text == "he"
-		n, from := 1.0, i
-		switch {
-		case t.id == idUs && l.id(i+1) == idWeighs:
-			// each weight of the list is one person's
-			for k := i + 2; k < len(l.terms) && len(crew) < 12; k++ {
-				if kg, ok := l.personsWeight(k); ok {
-					crew = append(crew, weighedOne{k, k, 1, kg})
-				} else if l.terms[k].mark != ',' && l.id(k) != idAnd && l.text(k) != "and" {
-					break
-				}
-			}
-			return crew
-		case !me && t.id != idCompanion && t.id != idChild && t.id != idPerson:
-			continue
-		case !me && l.plural(i) && !t.possessive && t.text != "pops":
-			if n = l.smallNumber(i - 1); n == 0 || len(crew) == 0 {
-				continue
-			}
-			from--
-		case i > 0 && l.terms[i-1].measure >= 0:
-			continue
-		}
-		k := i + 1
-		for k < len(l.terms) && k < i+4 && (l.filler(k) || l.id(k) == idWeighs) {
-			k++
-		}
-		kg, ok := l.personsWeight(k)
-		if !ok {
-			continue
-		}
-		next := k + 1
-		if ofEach.holds(l.id(next)) {
-			next++
-		}
-		if next < len(l.terms) && l.terms[next].mark == 0 && l.id(next) != idAnd && l.id(next) != idWith && l.text(next) != "and" && l.id(next) != idBoat && l.text(next) != "my" {
-			continue
-		}
-		crew = append(crew, weighedOne{from, k, n, kg})
-	}
-	return crew
-}
-
-// personsWeight gives the weight at a term, in kg, where it is one that a person
-// may have.
-func (l *line) personsWeight(k int) (kg float64, ok bool) {
-	if k < 0 || k >= len(l.terms) || l.terms[k].measure < 0 {
-		return 0, false
-	}
-	m := l.terms[k].measure
-	v := &l.r.Measures[m]
-	if l.used[m] || v.As != "" || v.Value == nil || v.Kind != read.Mass && v.Kind != read.Number || v.Kind == read.Number && (*v.Value < 60 || *v.Value != float64(int(*v.Value))) {
-		return 0, false
-	}
-	kg = *l.convert(v, bareIf(v, "lb")).value
-	return kg, kg >= 15 && kg <= 180
-}
-
 // roomFor tells that a number of people is what a boat may take, not who is
 // aboard: "10 people max", "plate says 6 persons".
 func (l *line) roomFor(i, to int) bool {
 	if l.id(to) != idPerson {
 		return false
+	}
+	if to+1 < len(l.terms) && l.terms[to+1].measure >= 0 && l.any(ofPlate) {
+		if me := &l.r.Measures[l.terms[to+1].measure]; me.Value == nil && me.High != nil && me.Kind == read.Mass {
+			return true // "4 people up to 800 lb on the plate"
+		}
+	}
+	if next := l.id(to + 1); hulls.holds(next) || next == idBoat {
+		return true // "an 8 man raft"
+	}
+	if l.id(i-1) == idWith {
+		return false
+	}
+	k := i - 1
+	for k > 0 && (l.terms[k].measure >= 0 || l.terms[k].filler) {
+		k--
+	}
+	if k >= 0 && ofPlate.holds(l.id(k)) {
+		return true // "plate says 1,150 lb 5 people"
 	}
 	reach := 2 // past the plate's weight only where "or" joins the two
 	if l.text(i-1) == "or" {
@@ -225,87 +219,34 @@ func (l *line) useNumbers(from, to int, why string) {
 	}
 }
 
-// party reads one mention of people that begins at a term. It gives their
-// number and the last term it took.
-func (l *line) party(i int) (n float64, to int, low, high float64, ok bool) {
-	t := &l.terms[i]
-	switch {
-	case t.id == idAlone:
-		if n, to, ok := l.list(i, 1, i); ok {
-			return n, to, n, n, true
-		}
-		return 1, i, 1, 1, true
-	case t.id == idBoth:
-		return 2, i, 2, 2, true
-	case t.text == "both" && (l.text(i-1) == "with us" || l.text(i-1) == "us"):
-		return 2, i, 2, 2, true
-	case t.text == "both" && l.text(i+1) == "of" && l.id(i+2) == idUs:
-		return 2, i + 2, 2, 2, true
-	case t.id == idPerson && l.plural(i) && l.smallNumber(i-1) == 0:
-		// "people 2", "anglers: 3"
-		k := i + 1
-		if k < len(l.terms) && l.terms[k].mark == ':' {
-			k++
-		}
-		if v := l.smallNumber(k); v > 0 && v <= 20 && !l.countsNoun(k+1) {
-			return v, k, v, v, true
-		}
-	case t.id == idUs && i+1 < len(l.terms) && l.smallNumber(i+1) > 0 && l.id(i+2) != idPair && !l.counted(i+2):
-		v := l.smallNumber(i + 1)
-		return v, i + 1, v, v, true
-	case t.text == "were" && (l.text(i+1) == "usually" || l.text(i+1) == "normally" || l.text(i+1) == "mostly") && l.smallNumber(i+2) > 0 && l.endsAt(i+2):
-		v := l.smallNumber(i + 2)
-		return v, i + 2, v, v, true
-	case (t.text == "were" || t.text == "we" || t.text == "theres") && l.smallNumber(i+1) > 0 && (i == 0 || l.terms[i-1].mark != 0) && (l.endsAt(i+1) || l.text(i+2) == "at" || l.text(i+2) == "of"):
-		v := l.smallNumber(i + 1)
-		return v, i + 1, v, v, true
-	case l.smallNumber(i) > 0 && l.smallNumber(i) <= 12 && (l.text(i+1) == "at" || i+1 < len(l.terms) && l.r.Text[l.terms[i+1].start] == '@') && l.personWeightAt(i+2):
-		v := l.smallNumber(i)
-		return v, i, v, v, true
-	case t.id == idWith && l.smallNumber(i+1) > 0 && l.endsAt(i+1) && i > 0 && (l.terms[i-1].id == idLoaded || l.terms[i-1].measure >= 0 && l.r.Measures[l.terms[i-1].measure].Kind == read.Mass):
-		v := l.smallNumber(i + 1)
-		return v, i + 1, v, v, true
-	case (t.text == "family" || t.text == "party" || t.text == "crew" || t.text == "group") && l.text(i+1) == "of" && l.smallNumber(i+2) > 0:
-		v := l.smallNumber(i + 2)
-		return v, i + 2, v, v, true
-	}
-	if v := l.smallNumber(i); v > 0 && l.text(i+1) == "or" && l.smallNumber(i+2) > v {
-		// "4 or 5 people"
-		if _, to, multi, ok := l.item(i + 2); ok && multi {
-			return l.smallNumber(i + 2), to, v, l.smallNumber(i + 2), true
-		}
-	}
-	n, to, multi, ok := l.item(i)
-	if !ok {
-		return 0, 0, 0, 0, false
-	}
-	if multi && l.takesAlong(i, to) {
-		return n + 1, to, n + 1, n + 1, true
-	}
-	if sum, end, many := l.list(i, n, to); many {
-		return sum, end, sum, sum, true
-	}
-	if multi {
-		if t.measure >= 0 {
-			me := &l.r.Measures[t.measure]
-			if me.Low != nil && me.High != nil {
-				return n, to, *me.Low, *me.High, true
-			}
-		}
-		return n, to, n, n, true
-	}
-	return 0, 0, 0, 0, false
-}
-
-// personWeightAt tells that a term is what a grown person weighs, and no rating
-// of anything else.
-func (l *line) personWeightAt(i int) bool {
-	if i >= len(l.terms) || l.terms[i].measure < 0 || !l.any(ofPlate) {
+// eachBehindNoun accepts "two oldies, 75 kg apiece": a plural that is in no table,
+// and what each weighs behind it.
+func (l *line) eachBehindNoun(i int) bool {
+	w := l.text(i + 1)
+	if l.id(i+1) != words.None || len(w) < 4 || w[len(w)-1] != 's' || l.filler(i+1) {
 		return false
 	}
-	me := &l.r.Measures[l.terms[i].measure]
+	k := i + 2
+	for k < len(l.terms) && (l.terms[k].mark == ',' || l.terms[k].filler) {
+		k++
+	}
+	if k >= len(l.terms) || l.terms[k].measure < 0 || !ofEach.holds(l.id(k+1)) {
+		return false
+	}
+	me := &l.r.Measures[l.terms[k].measure]
 	_, hi := ends(l.convert(me, bareIf(me, "lb")))
-	return (me.Kind == read.Mass || me.Kind == read.Number) && hi >= 40 && hi <= maxPersonEach
+	return me.Kind == read.Mass && hi >= 35 && hi <= maxPersonEach
+}
+
+// timesWeight accepts "we are 3 x 80": so many people of a weight.
+func (l *line) timesWeight(i int) bool {
+	k := l.skipFillers(i+1, 1)
+	if v := l.smallNumber(k); v == 0 || v > 12 || l.text(k+1) != "x" || k+2 >= len(l.terms) || l.terms[k+2].measure < 0 {
+		return false
+	}
+	me := &l.r.Measures[l.terms[k+2].measure]
+	_, hi := ends(l.convert(me, bareIf(me, "lb")))
+	return (me.Kind == read.Mass || me.Kind == read.Number) && hi >= 30 && hi <= maxPersonEach
 }
 
 // takesAlong tells that the speaker goes as well: "i usually take two buddies".
@@ -340,6 +281,10 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 			break
 		}
 		sep := &l.terms[k]
+		if v := l.smallNumber(k + 1); sep.text == "plus" && v > 0 && v <= 6 && l.endsAt(k+1) {
+			sum, end, numbered, items = sum+v, k+1, true, items+1 // "me + 2", "skipper + 1"
+			continue
+		}
 		if sep.measure >= 0 && l.smallNumber(k) > 0 {
 			if m, last, multi, good := l.item(k); good && multi {
 				sum, end, numbered, items = sum+m, last, true, items+1
@@ -370,7 +315,7 @@ func (l *line) list(start int, n float64, to int) (sum float64, end int, ok bool
 			}
 			m = 0
 		}
-		if sep.mark == ',' && !meIn && !l.mentionsMe(k, last) && l.terms[k].measure >= 0 && !l.kidsAt(last) {
+		if sep.mark == ',' && !meIn && !l.mentionsMe(k, last) && l.terms[k].measure >= 0 && !l.kidsAt(last) && !dog {
 			break
 		}
 		meIn = meIn || l.mentionsMe(k, last)
@@ -397,7 +342,7 @@ func (l *line) kidsAt(i int) bool { return l.id(i) == idChild || l.id(i) == idCo
 
 func (l *line) mentionsMe(from, to int) bool {
 	for k := from; k <= to; k++ {
-		if l.terms[k].id == idMe || l.terms[k].id == idAlone {
+		if l.terms[k].id == idMe || l.terms[k].id == idAlone || l.terms[k].text == "him" || l.terms[k].text == "herself" {
 			return true
 		}
 	}
@@ -521,8 +466,11 @@ var pluralForms = map[string]bool{"men": true, "people": true, "folks": true, "w
 // plural tells that a noun means several without saying how many.
 func (l *line) plural(i int) bool {
 	w := l.terms[i].text
-	return pluralForms[w] || strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && w != "mrs" && w != "pops" && w != "boss" || strings.HasSuffix(w, " men")
+	return pluralForms[w] || strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && !singularS[w] || strings.HasSuffix(w, " men")
 }
+
+// singularS are single persons whose name ends as a plural does.
+var singularS = map[string]bool{"mrs": true, "pops": true, "missus": true, "gramps": true, "princess": true}
 
 // saysNext tells that a person is only quoted: "my cousin says 5".
 func (l *line) saysNext(i int) bool {
@@ -556,37 +504,4 @@ func (l *line) smallNumber(i int) float64 {
 		return 0
 	}
 	return *v
-}
-
-// shareWeight settles whether a weight behind people is each one's or all of
-// theirs: "two guys 380" are 190 lb each, "3 of us at 210" are 210 each.
-func (l *line) shareWeight() {
-	f, ok := l.fact("people.each")
-	if !ok || f.Row != "people at a weight" && f.Row != "people together" && f.Row != "pounds of people" && f.Row != "so much, all of us" && f.Row != "people weigh together" || f.Value == nil {
-		return
-	}
-	count, known := l.fact("people.count")
-	if !known || count.Value == nil || *count.Value < 2 {
-		return
-	}
-	const least, most = 45.0, 145.0 // kg: the lightest and heaviest grown person taken as such
-	share := *f.Value / *count.Value
-	at := strings.Contains(l.betweenText(count.Said, f.Said), " at ")
-	if f.Row == "people together" || f.Row == "pounds of people" || f.Row == "so much, all of us" || f.Row == "people weigh together" || !at && share >= least && *f.Value > 1.0*most*0.9 {
-		scaleFact(f, 1 / *count.Value)
-		f.Row = "weight of a group, shared"
-	}
-}
-
-// betweenText is the line from the first words to the second, both included.
-func (l *line) betweenText(a, b string) string {
-	i := strings.Index(l.r.Text, a)
-	if i < 0 {
-		return ""
-	}
-	j := strings.Index(l.r.Text[i:], b)
-	if j < 0 {
-		return ""
-	}
-	return lowerASCII(l.r.Text[i : i+j+len(b)])
 }

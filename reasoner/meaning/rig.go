@@ -80,13 +80,14 @@ var otherRows = []wordRow{
 	{"leg left down", "leg down", "engine.leg", "down", nil},
 	{"leg tilted up", "leg up", "engine.leg", "up", nil},
 	{"standing", "standing", "people.posture", "standing", nil},
-	{"seated", "seated", "people.posture", "seated", nil},
+	{"seated", "seated", "people.posture", "seated", notMetered},
 	{"cranking battery", "cranking battery", "battery.use", "cranking", nil},
 	{"dual-purpose battery", "dual purpose", "battery.use", "dual-purpose", nil},
 	{"deep-cycle battery", "deep cycle", "battery.use", "deep-cycle", nil},
+	{"only out of the slip", "docking", "use.docking", "true", nil},
 	{"talk of swimming", "swimming", "water.swim", "true", nil},
 	{"electric-only water", "electric only", "water.rules", "electric-only", nil},
-	{"a wire in the engine space", "engine space", "wire.place", "engine-space", nil},
+	{"a wire in the engine space", "engine space", "wire.place", "engine-space", wireTold},
 }
 
 // wordTables is every table, found by entry.
@@ -135,7 +136,7 @@ func (l *line) tubes() {
 }
 
 func (l *line) wordFact(i int, row *wordRow) {
-	if l.asked(i) || row.when != nil && !row.when(l, i) {
+	if l.asked(i) || row.when != nil && !row.when(l, i) || row.slot == "motor.control" && l.faulty() {
 		return
 	}
 	if s := l.sentence(i); row.slot == "water.kind" && (l.text(s) == "does" || l.text(s) == "would" || l.text(s) == "will") && l.saysText("matter") {
@@ -196,7 +197,7 @@ func (l *line) loneVee() {
 			return
 		}
 		long := l.boatLengthAt(i-1) && (l.endsAt(i) || l.filler(i+1) || l.terms[i+1].measure >= 0 || l.id(i+1) == idWith || l.id(i+1) == idAnd)
-		if prev >= 0 && (prev.Kind() == words.Material || prev == idBoat) || l.id(i+1) == idBoat || long {
+		if (l.text(i-1) == "type" || l.text(i-1) == "style") && l.setSlots["boat.length"] || prev >= 0 && (prev.Kind() == words.Material || prev == idBoat) || l.id(i+1) == idBoat || long {
 			l.put(card.Fact{Slot: "boat.hull", Text: "vee", Said: l.said(l.terms[i].start, l.terms[i].end), Row: "vee hull"})
 			return
 		}
@@ -222,7 +223,7 @@ func boatMaterial(l *line, at int) bool {
 		return false
 	}
 	switch l.text(at + 1) {
-	case "worm", "worms", "box", "case", "tray", "dock", "docks", "wire", "foil", "bucket", "lure", "bag", "cover", "deck":
+	case "worm", "worms", "box", "case", "tray", "dock", "docks", "wire", "foil", "bucket", "lure", "bag", "cover", "deck", "floor", "floors", "seat", "seats", "bench", "paddle", "paddles", "oars":
 		return false
 	}
 	return l.text(at-1) != "woods" && l.text(at+1) != "s"
@@ -234,6 +235,12 @@ func glassBoat(l *line, at int) bool {
 		return true
 	}
 	if prev >= 0 && prev.Kind() == words.Hull {
+		return true
+	}
+	if l.text(at-1) == "ish" && at > 1 && l.terms[at-2].measure >= 0 {
+		return true // "nineteen foot ish glass"
+	}
+	if prev == idConsole || l.id(at+1) == idConsole {
 		return true
 	}
 	if w := l.text(at - 1); w == "hull" || w == "trihull" {
@@ -268,6 +275,17 @@ func leadBattery(l *line, at int) bool {
 		return l.terms[at].text != "lead"
 	}
 	return true
+}
+
+// wireTold tells that wire is talked of, which runs there.
+func wireTold(l *line, at int) bool { return l.wiring() || l.any(wireTalk) }
+
+// notMetered leaves out a motor "sitting" while its volts are read.
+func notMetered(l *line, at int) bool {
+	if at > 0 && l.terms[at-1].measure >= 0 || at+1 < len(l.terms) && l.terms[at+1].measure >= 0 {
+		return false // "a 12v 55 sitting 15 foot from the battery"
+	}
+	return !l.hasReason("a meter reading") && !l.faulty()
 }
 
 func bowDeck(l *line, at int) bool {

@@ -1,36 +1,50 @@
 package meaning
 
-// Sayings are runs of plain words that rules look for and that are no entry of
-// the word table: "how long will", "measured wrong". All that the rules name are
-// found in one walk over the line.
-
-// saying is one run of words.
-type saying struct {
-	rest []string // the words after the first
-	id   int
-}
-
-var (
-	sayingID = map[string]int{}
-	sayings  = map[string][]saying{} // by first word
+import (
+	"strings"
 )
+
+// Sayings are runs of plain words that rules look for and that are no entry of
+// the word table: "how long will", "measured wrong". They are looked for as the
+// rules write them: in lower case, parted by single spaces, without apostrophes.
 
 // sayingLimit is how many words of a line are looked at: what is asked stands
 // within it, and it bounds the work.
 const sayingLimit = 400
 
-// learn enters a saying.
-func learn(text string) {
-	if _, known := sayingID[text]; known {
-		return
+// saysText tells whether the line says these words.
+func (l *line) saysText(t string) bool {
+	if l.saying == "" {
+		l.saying = spoken(l.r.Text)
+		for i := 1; i+1 < len(l.saying); i++ {
+			if l.saying[i-1] == ' ' {
+				l.begins.set(l.saying[i], l.saying[i+1])
+			}
+		}
 	}
-	ws := plain(text, nil)
-	if len(ws) == 0 {
-		return
+	if len(t) < 2 || !l.begins.has(t[0], t[1]) {
+		return false // no word of the line begins as the saying does
 	}
-	id := len(sayingID)
-	sayingID[text] = id
-	sayings[ws[0]] = append(sayings[ws[0]], saying{ws[1:], id})
+	for from := 1; ; {
+		i := strings.Index(l.saying[from:], t)
+		if i < 0 {
+			return false
+		}
+		from += i
+		if end := from + len(t); l.saying[from-1] == ' ' && end < len(l.saying) && l.saying[end] == ' ' {
+			return true
+		}
+		from++
+	}
+}
+
+// spoken is a text in plain words, each with a space on either side.
+func spoken(text string) string {
+	if len(text) > 4000 {
+		text = text[:4000]
+	}
+	var store [64]string
+	return " " + strings.Join(plain(lowerASCII(text), store[:0]), " ") + " "
 }
 
 // plain cuts a lower-case text into words: letters and digits stay together, an
@@ -60,103 +74,16 @@ func plain(text string, out []string) []string {
 	return out
 }
 
-// hear finds all sayings of the line.
-func (l *line) hear() {
-	l.heard = make([]bool, len(sayingID))
-	text := l.r.Text
-	if len(text) > 4000 {
-		text = text[:4000]
-	}
-	var store [64]string
-	ws := plain(lowerASCII(text), store[:0])
-	for i, w := range ws {
-		for _, s := range sayings[w] {
-			if len(s.rest) > len(ws)-i-1 {
-				continue
-			}
-			same := true
-			for k, r := range s.rest {
-				if ws[i+1+k] != r {
-					same = false
-					break
-				}
-			}
-			if same {
-				l.heard[s.id] = true
-			}
-		}
-	}
+// beginnings is a set of the first two letters of words; it may hold some that are
+// in no word.
+type beginnings [16]uint64
+
+func (b *beginnings) set(x, y byte) {
+	h := (int(x)*33 + int(y)) & 1023
+	b[h>>6] |= 1 << (h & 63)
 }
 
-// saysText tells whether the line says these words.
-func (l *line) saysText(t string) bool {
-	if l.heard == nil {
-		l.hear()
-	}
-	id, ok := sayingID[t]
-	return ok && l.heard[id]
-}
-
-func init() {
-	for _, row := range topicRows {
-		for _, t := range row.texts {
-			learn(t)
-		}
-	}
-	for _, t := range outsideWords {
-		learn(t)
-	}
-	for _, t := range conditionSayings {
-		learn(t)
-	}
-}
-
-// conditionSayings are the sayings that conditions in code look for.
-var conditionSayings = []string{
-	"would a",
-	"would an",
-	"can a",
-	"make sense",
-	"more sense",
-	"in that",
-	"included",
-	"includes",
-	"capacity",
-	"how big",
-	"explain",
-	"how far",
-	"closer",
-	"more like",
-	"all year",
-	"matter",
-	"why",
-	"how long",
-	"can i use",
-	"difference",
-	"do i need",
-	"does",
-	"first",
-	"first boat",
-	"for the",
-	"gonna",
-	"how do you figure",
-	"how many batter",
-	"how much does it weigh",
-	"how so",
-	"in thrust",
-	"is a",
-	"mine",
-	"my",
-	"my boat",
-	"my own",
-	"ok for",
-	"on the",
-	"overkill",
-	"plate",
-	"range",
-	"what batter",
-	"whats",
-	"whats wrong",
-	"where does that come from",
-	"will a",
+func (b *beginnings) has(x, y byte) bool {
+	h := (int(x)*33 + int(y)) & 1023
+	return b[h>>6]&(1<<(h&63)) != 0
 }

@@ -1,6 +1,7 @@
 package meaning
 
 import (
+	"slices"
 	"strings"
 
 	"heronlake.example/ask/kb/words"
@@ -33,16 +34,21 @@ type line struct {
 	problems  []Problem
 	corrected []Correction
 	metric    bool
-	has       set // entries that occur anywhere in the line
+	has       mentioned
+	hasBits   set // the same as bits
 	compare   []string
 	over      string
 	negated   []bool // per term
 	setSlots  map[string]bool
-	asksMark  bool // a question mark stands in the line
-	crewFrom  int  // the terms that counted the people; crewTo is -1 when none did
+	asksMark  bool       // a question mark stands in the line
+	crew      *card.Fact // people beyond those that a load was said for
+	units     *unitRow   // the unit that the turn puts in place of another
+	crewFrom  int        // the terms that counted the people; crewTo is -1 when none did
 	crewTo    int
-	heard     []bool // sayings that occur, by id
-	parts     answer // whether the weights of a boat's parts are listed
+	saying    string     // the line in plain words, once a saying was looked for
+	begins    beginnings // of the words of saying
+	fills     answer     // whether a battery is being filled
+	parts     answer     // whether the weights of a boat's parts are listed
 	kinds     map[read.Kind]bool
 }
 
@@ -55,22 +61,24 @@ const (
 	yes
 )
 
-// set is a set of entries of the word table.
-type set []bool
+// set is a set of entries of the word table, a bit for each.
+type set []uint64
 
 // newSet makes a set for a row. It is cut from room for many: the rows hold
 // hundreds, and one by one they would take longer at every start.
 func newSet() set {
-	n := words.Count()
+	n := setSize()
 	if len(setRoom) < n {
-		setRoom = make([]bool, 64*n)
+		setRoom = make([]uint64, 128*n)
 	}
 	s := set(setRoom[:n:n])
 	setRoom = setRoom[n:]
 	return s
 }
 
-var setRoom []bool
+var setRoom []uint64
+
+func setSize() int { return (words.Count() + 63) / 64 }
 
 // of makes a set from plain names; an unknown name is a slip of the program and
 // is caught by the tests, which read unknownNames.
@@ -82,7 +90,7 @@ func of(names ...string) set {
 			unknownNames = append(unknownNames, n)
 			continue
 		}
-		s[id] = true
+		s.add(id)
 	}
 	return s
 }
@@ -90,15 +98,18 @@ func of(names ...string) set {
 // unknownNames collects names in rules that are in no table.
 var unknownNames []string
 
-func (s set) holds(id words.ID) bool { return id >= 0 && int(id) < len(s) && s[id] }
+func (s set) add(id words.ID) { s[id>>6] |= 1 << (id & 63) }
+
+func (s set) holds(id words.ID) bool {
+	return id >= 0 && int(id>>6) < len(s) && s[id>>6]&(1<<(id&63)) != 0
+}
 
 func (s set) with(others ...set) set {
-	out := append(set(nil), s...)
+	out := newSet()
+	copy(out, s)
 	for _, o := range others {
-		for i, in := range o {
-			if in {
-				out[i] = true
-			}
+		for i, bits := range o {
+			out[i] |= bits
 		}
 	}
 	return out
@@ -107,13 +118,18 @@ func (s set) with(others ...set) set {
 // kinds makes the set of all entries of a kind.
 func kinds(ks ...words.Kind) set {
 	s := newSet()
-	for i := range s {
-		for _, k := range ks {
-			s[i] = s[i] || words.ID(i).Kind() == k
+	for id := range words.ID(words.Count()) {
+		if slices.Contains(ks, id.Kind()) {
+			s.add(id)
 		}
 	}
 	return s
 }
+
+// mentioned is the entries that occur in a line.
+type mentioned []bool
+
+func (m mentioned) holds(id words.ID) bool { return id >= 0 && int(id) < len(m) && m[id] }
 
 var fillers = map[string]bool{
 	"is": true, "of": true, "a": true, "an": true, "the": true, "about": true, "bout": true, "approx": true, "around": true,
@@ -148,7 +164,7 @@ func measureCue(m read.Measure) words.ID {
 // newLine cuts a reading into terms.
 func newLine(r read.Reading, c card.Card) *line {
 	l := &line{r: r, before: c, used: make([]bool, len(r.Measures)), reason: make([]string, len(r.Measures)), at: make([]int, len(r.Measures))}
-	l.has = make(set, words.Count())
+	l.has, l.hasBits = make(mentioned, words.Count()), make(set, setSize())
 	l.crewTo = -1
 	lower := lowerASCII(r.Text)
 	raw := make([]term, 0, len(r.Text)/4+4)
@@ -164,12 +180,14 @@ func newLine(r read.Reading, c card.Card) *line {
 	raw = cut(raw, lower, pos, len(r.Text))
 	l.join(raw, lower)
 	l.questionLabels()
+	l.toldMetric()
 	for i := range l.terms {
 		if l.terms[i].measure >= 0 {
 			l.at[l.terms[i].measure] = i
 		}
 		if id := l.terms[i].id; id >= 0 {
 			l.has[id] = true
+			l.hasBits.add(id)
 		}
 	}
 	l.findNegated()
@@ -185,8 +203,29 @@ func (l *line) questionLabels() {
 		}
 		l.asksMark = true
 		alone := i == 1 || i >= 2 && l.terms[i-2].mark != 0
-		if alone && i+1 < len(l.terms) && labels.holds(l.terms[i-1].id) {
+		if alone && i+1 < len(l.terms) && labels.holds(l.terms[i-1].id) && !(l.terms[i-1].id == idShaft && l.heightFollows(i+1)) {
 			l.terms[i].mark = ':'
+		}
+	}
+}
+
+// heightFollows tells that what stands behind "shaft?" is a deck's height: "shaft?
+// 22 inch deck".
+func (l *line) heightFollows(i int) bool {
+	for k := i; k < len(l.terms) && k < i+6; k++ {
+		if mountings.holds(l.terms[k].id) || l.terms[k].id == idWaterline {
+			return true
+		}
+	}
+	return false
+}
+
+// toldMetric hears "all kilos" and "metric" said of numbers without units.
+func (l *line) toldMetric() {
+	for i := range l.terms {
+		switch l.terms[i].text {
+		case "kilos", "kilo", "kgs", "kg", "metric":
+			l.metric = true
 		}
 	}
 }
@@ -397,8 +436,8 @@ func stepCost(t *term) int {
 
 // any tells whether an entry of the set occurs in the line.
 func (l *line) any(s set) bool {
-	for i, in := range s {
-		if in && l.has[i] {
+	for i, bits := range s {
+		if bits&l.hasBits[i] != 0 {
 			return true
 		}
 	}
@@ -413,4 +452,103 @@ func (l *line) anyOf(names ...string) bool {
 		}
 	}
 	return false
+}
+
+// sentence is the first term of the sentence in which a term stands.
+func (l *line) sentence(i int) int {
+	for k := i - 1; k >= 0 && i-k < 60; k-- {
+		if m := l.terms[k].mark; m == '.' || m == '?' {
+			return k + 1
+		}
+	}
+	if i < 60 {
+		return 0
+	}
+	return i - 59
+}
+
+func (l *line) stopBetween(a, b int) bool {
+	if a > b {
+		a, b = b, a
+	}
+	for k := a; k <= b; k++ {
+		if m := l.terms[k].mark; m == '.' || m == '?' {
+			return true
+		}
+	}
+	return false
+}
+
+// skipFillers walks over fillers and gives the first other term.
+func (l *line) skipFillers(i, dir int) int {
+	for i >= 0 && i < len(l.terms) && l.terms[i].filler {
+		i += dir
+	}
+	return i
+}
+
+func (l *line) articleBefore(i int) bool {
+	switch l.text(i - 1) {
+	case "a", "an", "the":
+		return true
+	}
+	return false
+}
+
+func (l *line) hasMeasureNear(i int) bool {
+	for k := i - 2; k <= i+2; k++ {
+		if k >= 0 && k < len(l.terms) && l.terms[k].measure >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// anyText tells that one of these words occurs in the line.
+func (l *line) anyText(ws ...string) bool {
+	for i := range l.terms {
+		for _, w := range ws {
+			if l.terms[i].text == w {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (l *line) hasText(w string) bool {
+	for i := range l.terms {
+		if l.terms[i].text == w {
+			return true
+		}
+	}
+	return false
+}
+
+// subject looks for one of the set in the stretch before a measure.
+func (l *line) subject(m int, s set) bool {
+	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-6; i-- {
+		if l.terms[i].mark != 0 {
+			return false
+		}
+		if s.holds(l.terms[i].id) {
+			return true
+		}
+	}
+	return false
+}
+
+// near2 tells that an entry of the set stands within two words behind a term.
+func (l *line) near2(i int, s set) bool {
+	_, _, ok := l.near(i, 1, s, 2)
+	return ok
+}
+
+// segment is the first term of the stretch between pauses in which a term
+// stands.
+func (l *line) segment(i int) int {
+	for n := 0; n < 40 && i > 0 && l.terms[i-1].mark == 0; n++ {
+		i--
+	}
+	return i
 }

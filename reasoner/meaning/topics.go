@@ -51,6 +51,12 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 	if l.over != "" {
 		addChoice(l.over, add)
 	}
+	if l.hasKind(read.Gauge) && has(topicNames(w.Topics), string(Wire)) {
+		w.Topics = withoutTopic(w.Topics, Runtime) // "how long can i go with 6 gauge"
+		if l.asksLength() {
+			w.Words = append(w.Words, "wire-length")
+		}
+	}
 	if l.setSlots["mount.height"] && l.setSlots["motor.shaft"] && has(topicNames(w.Topics), string(Fault)) {
 		add(Shaft) // "my 42 pops out in waves, deck 25"
 	}
@@ -59,10 +65,24 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 	}
 	if len(w.Topics) == 0 && !w.Why {
 		l.implied(c, q, add)
-	} else if l.fitBeside(w.Topics) || l.motorFirst() {
+	} else if l.fitBeside(w.Topics) || l.motorFirst() || l.wantsMotor() && !has(topicNames(w.Topics), string(Fit)) {
 		w.Topics = append([]Topic{Fit}, withoutTopic(w.Topics, Concept)...)
 	}
 	return w
+}
+
+// asksLength accepts "how far can i run 6 gauge", "max length of 8 gauge": the run is
+// what is asked for.
+func (l *line) asksLength() bool {
+	if l.setSlots["wire.run"] {
+		return false
+	}
+	for _, t := range []string{"how far", "how long", "max length", "maximum length", "longest", "max run", "how many feet"} {
+		if l.saysText(t) {
+			return true
+		}
+	}
+	return false
 }
 
 // motorFirst tells that a motor heads a list of what is wanted for a boat: "motor,
@@ -73,6 +93,28 @@ func (l *line) motorFirst() bool {
 		return false
 	}
 	return l.setSlots["boat.length"] && (l.setSlots["load.total"] || l.setSlots["load.dry"])
+}
+
+// wantsMotor tells that a motor is wanted for a boat described: "i need a trolling
+// motor for a pontoon", "need somethin for 18 ft aluminum".
+func (l *line) wantsMotor() bool {
+	if !l.setSlots["boat.length"] && !l.setSlots["boat.hull"] || l.over != "" || l.setSlots["motor.thrust"] {
+		return false
+	}
+	for i := range l.terms {
+		if l.id(i) != idMust || l.negated[i] || l.text(i) == "after" {
+			continue
+		}
+		k := l.skipFillers(i+1, 1)
+		switch l.text(k) {
+		case "something", "somethin", "sumthin", "setup":
+			return true
+		}
+		if id := l.id(k); id == idMotor || id == idTrollingMotor || id == idBowMount || id == idTransomMount {
+			return true
+		}
+	}
+	return false
 }
 
 // fitBeside tells that a boat described with its weight wants a motor although
@@ -156,30 +198,40 @@ func (l *line) lower() string {
 
 var topicRows = []topicRow{
 	{name: "shaft asked", topic: Shaft, any: of("shaft", "too short", "too long"), when: noJudgeWire},
+	{name: "how deep the prop goes", topic: Shaft, texts: []string{"how far down", "how deep should"}, when: func(l *line) bool { return l.setSlots["mount.height"] || l.anyOf("prop", "shaft") }},
 	{name: "length for a known height", topic: Shaft, texts: []string{"what length", "how long", "which length", "what size do i order", "what do i order", "how long a"}, when: func(l *line) bool { return l.setSlots["mount.height"] }},
 	{name: "wire asked", topic: Wire, any: of("wire", "gauge", "voltage drop", "jumper"), when: wireAsked},
 	{name: "wire judged", topic: Wire, when: func(l *line) bool { return l.setSlots["wire.gauge"] && l.questionish() }},
 	{name: "breaker asked", topic: Breaker, any: of("breaker"), when: notTrips},
-	{name: "charger asked", topic: Charger, any: of("charger"), when: func(l *line) bool { return !l.faulty() }},
+	{name: "charger asked", topic: Charger, any: of("charger"), when: func(l *line) bool { return !l.faulty() || l.setSlots["charger.current"] && l.questionish() }},
 	{name: "charging amps asked", topic: Charger, texts: []string{"what amps", "how many amps", "what charger"}, when: func(l *line) bool { return l.setSlots["charge.hours"] }},
 	{name: "hours to charge in", topic: Charger, any: of("charge", "between trips"), when: func(l *line) bool { return l.setSlots["charge.hours"] && !l.setSlots["boat.length"] }},
 	{name: "how far the breaker", topic: Breaker, texts: []string{"how far from", "how close to", "how far away", "how near"}, when: func(l *line) bool { return l.anyOf("breaker") || l.askedLast(Breaker) }},
-	{name: "charge time asked", topic: Charger, any: of("charge", "between trips"), with: askingWords},
-	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last a whole day", "last the whole day", "last a day", "last a full day", "last me", "will it last", "will they last", "how far", "miles per charge", "miles on a charge", "miles per", "how many miles", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "difference in hours", "hours difference", "difference in run", "last the day", "make it all day", "get me through", "how long before", "how long till", "how long with", "how long w", "hours out of", "time at", "how much time"}, when: longTime},
-	{name: "draw asked", topic: Runtime, texts: []string{"how many amps", "amp draw", "amps at", "amps does", "what does it draw", "whats it draw", "what will it draw", "what does that draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") }},
+	{name: "charging in the cold", topic: Concept, when: coldCharging},
+	{name: "charge time asked", topic: Charger, when: chargeTime},
+	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last a whole day", "last the whole day", "last a day", "last a full day", "last me", "will it last", "will they last", "how far", "miles per charge", "miles on a charge", "miles per", "how many miles", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "difference in hours", "hours difference", "difference in run", "last the day", "make it all day", "get me through", "get me home", "get us home", "get me back", "get us back", "make it home", "how long before", "how long till", "how long with", "how long w", "miles out of", "hours from", "hours on", "hours out of", "time at", "how much time"}, when: longTime},
+	{name: "draw asked", topic: Runtime, texts: []string{"how many watts", "watts is", "watts does", "how many amps", "amp draw", "amps at", "amps does", "what does it draw", "whats it draw", "what will it draw", "what does that draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") && !l.hasKind(read.Gauge) }},
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
+	{name: "how long till it is empty", topic: Runtime, any: of("run out"), when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
-	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "how many ah", "how many amp hours", "what size battery", "size me a battery", "smallest battery", "lightest battery", "cheapest battery", "biggest battery", "battery for", "batteries for", "battery do i need", "how much battery", "what capacity", "how many watt hours", "in watt hours", "how many wh", "what do i have in", "how much energy", "how many amp"}},
+	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "ah needed", "amp hours needed", "how much ah", "amp hours for", "ah for", "battery size", "size bank", "how many ah", "how many amp hours", "what size battery", "size me a battery", "smallest battery", "lightest battery", "cheapest battery", "biggest battery", "battery for", "batteries for", "battery do i need", "how much battery", "what capacity", "how many watt hours", "in watt hours", "how many wh", "what do i have in", "how much energy", "how many amp"}},
 	{name: "bank's capacity asked", topic: Bank, any: of("bank", "lithium", "agm", "flooded", "gel"), when: func(l *line) bool { return l.saysText("capacity") || l.saysText("how big") }},
-	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "topspeed", "speed at", "kind of speed", "how much speed"}},
+	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "what mph", "topspeed", "speed with", "speed from", "speed of a", "speed at", "kind of speed", "how much speed", "how much faster", "how much quicker", "any faster", "any quicker", "much faster", "go faster", "how quickly"}},
+	{name: "top speed of a motor", topic: Speed, any: of("top speed"), when: func(l *line) bool { return l.setSlots["motor.thrust"] }},
 	{name: "speed alone", topic: Speed, any: of("speed", "top speed"), when: func(l *line) bool {
 		return l.asksMark && len(l.terms) <= 3 && len(l.r.Measures) == 0 && len(l.before.Facts) > 0
 	}},
+	{name: "when it gives up holding", topic: Hold, texts: []string{"what gust", "how strong a", "how much breeze", "what breeze", "what current does", "river current can", "river current will", "what current will", "what current can", "what wind can", "what wind does", "give up", "gives up", "lose its hold", "quit holding", "what wind will"}, when: func(l *line) bool {
+		return l.anyOf("hold", "position hold", "wind", "gust", "anchor", "current", "gentle breeze") || l.setSlots["motor.thrust"]
+	}},
 	{name: "most that it holds", topic: Hold, texts: []string{"most current", "most wind", "max wind", "max current", "strongest wind", "strongest current", "biggest wind"}},
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
+	{name: "hold in a speed asked", topic: Hold, any: of("hold"), when: func(l *line) bool {
+		return l.asksMark && holdAsked(l) && (l.setSlots["wind.speed"] || l.setSlots["current.speed"])
+	}},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
 	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
-	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "lighter by", "heavier by", "weight diff", "weight difference", "difference in weight", "how much lighter", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter"}, when: func(l *line) bool { return l.questionish() || !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
+	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "lighter by", "heavier by", "weight diff", "weight difference", "difference in weight", "how much lighter", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter", "how light", "how much weight"}, when: func(l *line) bool { return l.questionish() || !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(batteryKinds) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
 	{name: "cost asked", topic: Cost, texts: []string{"how much would", "how much does it cost", "what would it cost", "how much money", "whats it cost", "what does it cost", "price", "how much for", "cost me", "what will it cost", "how much will it", "how much is", "cheapest", "all cost", "cost complete", "cost in all", "cost altogether", "cost all told", "total cost", "thing cost", "rig cost", "everything cost", "parts list", "list of parts", "shopping list"}, when: costAsked},
@@ -190,8 +242,13 @@ var topicRows = []topicRow{
 	{name: "thrust cost of a wire", topic: Wire, texts: []string{"costing me in thrust"}},
 	{name: "fit asked", topic: Fit, texts: []string{"what motor", "what size motor", "which motor", "what trolling motor", "what trollin", "whats it take", "how big a motor", "how big of a motor", "how much motor", "what size do", "what size trolling", "what do i need", "what would you put", "what should i get", "what should i buy", "what should i put", "what should i run", "what should i order", "recommend", "set me up", "whats the cheapest", "need a motor", "need motor", "want electric", "what size troll", "which trolling", "looking for a motor", "what do you suggest", "best motor", "right motor", "what would work", "size motor", "what fits", "fit me", "shopping for", "outfit", "smallest that", "cheapest that", "smallest thing", "whats a good", "good electric", "get a setup", "spec me", "spec out", "rig me", "whole setup", "whole rig", "what now", "what next", "need what", "so what do i", "what then", "hook me up", "lookin at a setup", "looking at a setup", "size me up", "need a setup", "whats the smallest", "whats the lightest", "least i can", "what can i get away with"}, when: func(l *line) bool { return true }},
 	{name: "fault told", topic: Fault, when: faultTold},
-	{name: "concept asked", topic: Concept, texts: []string{"watch for", "watch out for", "look out for", "be careful", "keep an eye on", "whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}, when: func(l *line) bool { return !l.anyBound() || l.saysText("difference") }},
+	{name: "concept asked", topic: Concept, texts: []string{"how cold", "how hot", "watch for", "watch out for", "look out for", "be careful", "keep an eye on", "whats the difference", "whats the diff", "whats the diffrence", "difference between", "explain", "how does", "how do i", "what does", "why does", "why do", "why is", "why are", "what is a", "what is the point", "tell me about", "how come", "what causes", "is it true", "is it ok", "is it safe", "do i have to", "should i", "do i need", "what happens"}, when: func(l *line) bool { return !l.anyBound() || l.saysText("difference") }},
 	{name: "what is that", topic: Concept, when: whatIs},
+}
+
+// chargeTime accepts "how long to refill a 100 ah at 10 amps".
+func chargeTime(l *line) bool {
+	return (l.charging() || l.setSlots["charger.current"] && l.setSlots["battery.charge-left"]) && (l.any(askingWords) || l.setSlots["charger.current"] && (l.anyText("time", "hrs", "when") || l.anyOf("hours")))
 }
 
 func noJudgeWire(l *line) bool {
@@ -205,10 +262,13 @@ func notTrips(l *line) bool { return !l.anyOf("trips breaker") }
 
 // longTime leaves out "how long a shaft".
 func longTime(l *line) bool {
-	if l.anyOf("shaft") || l.anyOf("charge", "charger") && !l.anyOf("throttle", "full throttle") {
+	if l.saysText("how far down") || l.saysText("how deep") || l.saysText("replace") || l.saysText("lifespan") || l.saysText("how many years") {
 		return false
 	}
-	if l.saysText("range") && !l.questionish() {
+	if l.anyOf("shaft") || (l.charging() || l.anyOf("charger")) && !l.anyOf("throttle", "full throttle") {
+		return false
+	}
+	if l.saysText("range") && !l.questionish() && !l.hasKind(read.Charge) && !l.hasKind(read.Group) && !l.any(batteryNamed) {
 		return false
 	}
 	if l.saysText("how far") && (l.anyOf("breaker") || l.askedLast(Breaker)) && l.anyOf("battery", "bank", "breaker") {
@@ -218,11 +278,16 @@ func longTime(l *line) bool {
 }
 
 func batteryTalk(l *line) bool {
-	return !l.anyOf("shaft", "charger", "charge", "wire") && (l.anyOf("battery", "bank", "amp hour", "group size", "throttle", "full throttle", "lithium", "agm", "flooded", "gel", "deep cycle") || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank))
+	return !l.anyOf("shaft", "charger", "wire") && !l.charging() && (l.anyOf("battery", "bank", "amp hour", "group size", "throttle", "full throttle", "lithium", "agm", "flooded", "gel", "deep cycle") || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank))
 }
 
 // bankAsked accepts "how many batteries", "what size battery", "which battery".
 func bankAsked(l *line) bool {
+	for i := range l.terms {
+		if l.id(i) == idBattery && i+1 < len(l.terms) && l.terms[i+1].mark == '?' && i > 0 && (l.terms[i-1].mark != 0 || l.id(i-1) == idMust) {
+			return true // "3 hours at 1.5 mph, battery?"
+		}
+	}
 	if l.anyOf("charger", "charge", "breaker", "wire", "jumper") && !l.saysText("how many batter") && !l.saysText("what batter") {
 		return false
 	}
@@ -250,7 +315,12 @@ func holdAsked(l *line) bool {
 	return l.questionish() || l.setSlots["wind.speed"] || l.setSlots["current.speed"]
 }
 
-func capacityAsked(l *line) bool { return l.setSlots["load.plate"] || l.saysText("plate") }
+func capacityAsked(l *line) bool {
+	if l.setSlots["mount.height"] && !l.setSlots["load.plate"] {
+		return false // a plate on the bow
+	}
+	return l.setSlots["load.plate"] || l.saysText("plate")
+}
 
 func costAsked(l *line) bool {
 	return !l.saysText("in thrust") && !l.saysText("how much does it weigh")
@@ -259,18 +329,28 @@ func costAsked(l *line) bool {
 func thrustAsked(l *line) bool { return l.questionish() && !l.setSlots["wire.gauge"] }
 
 func faultTold(l *line) bool {
-	if l.over != "" || l.setSlots["use.speed"] {
+	if l.over != "" || l.setSlots["use.speed"] || l.setSlots["charger.current"] && l.questionish() {
 		return false
 	}
 	for _, why := range l.reason {
-		if why == "a meter reading" {
+		if why == "a meter reading" && !l.charging() {
 			return true
 		}
 	}
-	if !l.faulty() && !(l.anyOf("slow") && !l.setSlots["boat.length"]) {
+	if !l.faulty() && !(l.slowTold() && !l.setSlots["boat.length"]) || l.saysText("how cold") || l.saysText("how hot") {
 		return false
 	}
 	return !l.saysText("whats") || l.saysText("whats wrong") || l.saysText("mine") || l.saysText("my")
+}
+
+// slowTold leaves out slow trolling, which is no complaint.
+func (l *line) slowTold() bool {
+	for i := range l.terms {
+		if l.id(i) == idSlow && l.id(i+1) != idTrolling {
+			return true
+		}
+	}
+	return false
 }
 
 // whatIs accepts "whats ventilation": a question word and a word of the trade,
@@ -331,6 +411,10 @@ func (l *line) asksWhy() bool {
 
 // judged names the slots whose said value is to be judged.
 func (l *line) judged(w *Wish, add func(Topic)) {
+	if l.setSlots["breaker.in-hand"] && l.questionish() {
+		w.Judge = append(w.Judge, "breaker.in-hand")
+		add(Breaker)
+	}
 	judge := l.anyOf("enough", "too short", "too long", "long enough") || l.anyOf("fine") && l.questionish()
 	if !judge && !l.saysText("ok for") && !l.saysText("overkill") && !l.saysText("can i use") && !l.saysText("will a") && !l.saysText("would a") && !l.saysText("would an") && !l.saysText("can a") && !l.saysText("does") && !l.saysText("gonna") && !l.saysText("is a") {
 		return
@@ -388,6 +472,8 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 	follow := len(l.before.Facts) > 0 && !l.newBoat()
 	boat := set("boat.length", "boat.hull", "load.total", "load.dry", "boat.material")
 	switch {
+	case !follow && l.asksWhether():
+		add(Concept)
 	case follow && !q:
 		if set("mount.height", "motor.shaft") && !l.askedLast(Shaft, Fit) {
 			add(Shaft)
@@ -407,7 +493,9 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 	case set("charger.current", "charge.hours"), set("battery.capacity", "battery.group") && l.hasReason("a share that is no throttle"):
 		add(Charger)
 	case set("battery.capacity", "battery.group", "battery.count", "battery.chemistry", "battery.reserve", "battery.use"):
-		if set("motor.thrust", "motor.current", "use.throttle", "use.hours") {
+		if set("use.hours") && !set("battery.capacity", "battery.group", "battery.reserve", "battery.count") {
+			add(Bank)
+		} else if set("motor.thrust", "motor.current", "use.throttle", "use.hours") {
 			add(Runtime)
 		} else {
 			add(Bank)
@@ -426,6 +514,29 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 	case q && len(l.facts) == 0, len(l.facts) == 0 && !follow && len(l.topicWords()) > 0:
 		add(Concept)
 	}
+}
+
+// asksWhether tells that the line asks whether or why something is so, and gives no
+// number: "does cold kill lithium".
+func (l *line) asksWhether() bool {
+	if l.saysDigit() || len(l.terms) < 3 {
+		return false
+	}
+	switch firstWord(l.text(0)) {
+	case "does", "do", "is", "are", "should", "can", "why", "will", "has", "did", "would":
+		return !l.setSlots["boat.length"] && !l.setSlots["people.count"] && !l.setSlots["wind.speed"]
+	}
+	return false
+}
+
+// saysDigit tells that a number is written in figures, or a measure was bound.
+func (l *line) saysDigit() bool {
+	for m := range l.r.Measures {
+		if m < 64 && hasDigit(l.r.Measures[m].Said) || l.r.Measures[m].Kind != read.Number && l.r.Measures[m].Kind != read.Duration {
+			return true
+		}
+	}
+	return false
 }
 
 // hasReason tells that a number was set aside for this reason.

@@ -10,17 +10,18 @@ import (
 
 // useCues tells how, how long and how fast the motor is used.
 var useCues = []cue{
-	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.15, high: 3.2, before: of("trolling", "doing", "drifting"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: trollsAt},
+	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.04, high: 4.6, before: of("trolling", "doing", "drifting"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: trollsAt},
 	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
 	{name: "will it get to a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, alone: true, weight: 4, never: of("wind", "current", "tide", "hold", "river"), when: reaches},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
+	{name: "range at a bare speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.2, high: 2.7, alone: true, weight: 5, when: rangeAt},
 	{name: "it does so much", slot: "boat.speed-measured", kind: read.Speed, low: 0.3, high: 4, alone: true, weight: 8, when: measuredSpeed},
 	{name: "speed of something else", slot: "", kind: read.Speed, before: of("outboard", "run"), reachB: 3, weight: 4, when: fast},
 
 	{name: "distance of a trip", slot: "use.distance", kind: read.Length, low: 300, high: 200000, alone: true, weight: 6, when: far},
 
-	{name: "hours to charge", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, after: of("between trips", "charge"), reachA: 4, before: of("between trips", "charge"), reachB: 3, weight: 8, never: of("reserve minutes")},
-	{name: "hours for a charger", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, alone: true, weight: 6, when: chargerTalk},
+	{name: "hours to charge", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, after: of("between trips", "charge"), reachA: 4, before: of("between trips", "charge"), reachB: 3, weight: 8, never: of("reserve minutes"), when: notATime},
+	{name: "hours for a charger", slot: "charge.hours", kind: read.Duration, low: 0.2, high: 200, alone: true, weight: 6, when: chargerHours},
 	{name: "hours of use", slot: "use.hours", kind: read.Duration, low: 0.1, high: 30, alone: true, weight: 4, never: of("reserve minutes", "model year", "age"), when: hoursOfUse},
 
 	{name: "throttle", slot: "use.throttle", kind: read.Percent, low: 0.01, high: 1, after: of("throttle", "speed"), reachA: 1, before: of("throttle", "trolling", "speed"), reachB: 2, weight: 8, when: not(half)},
@@ -33,16 +34,6 @@ var useCues = []cue{
 	{name: "fuel", slot: "fuel.volume", kind: read.Volume, low: 0.2, high: 2000, alone: true, weight: 4, when: not(otherVolume)},
 	{name: "gallons of gas", slot: "fuel.volume", kind: read.Volume, low: 0.2, high: 2000, after: of("gasoline"), reachA: 1, before: of("gasoline"), reachB: 1, weight: 7},
 	{name: "a cooler's or livewell's volume", slot: "", kind: read.Volume, alone: true, weight: 5, when: otherVolume},
-}
-
-// moneyCues tells whether an amount is what may be spent.
-var moneyCues = []cue{
-	{name: "budget", slot: "money.budget", kind: read.Money, low: 20, high: 100000, alone: true, weight: 6, when: not(aPrice)},
-	{name: "bare budget", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, before: of("budget"), reachB: 2, after: of("budget"), reachA: 1, weight: 7, when: bareMoney},
-	{name: "money is what is talked of", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, after: of("fine"), reachA: 0, weight: 4, when: knownBudget},
-	{name: "could go to so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, alone: true, weight: 4, when: couldSpend},
-	{name: "under so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 250, high: 30000, alone: true, weight: 2, when: boundAlone},
-	{name: "a price", slot: "", kind: read.Money, alone: true, weight: 5, when: aPrice},
 }
 
 // countCues are counts that are neither persons nor batteries.
@@ -68,7 +59,14 @@ func countsMotors(l *line, m int) bool {
 
 // trollsAt leaves out "go with 6" and numbers that count something.
 func trollsAt(l *line, m int) bool {
-	return !countNext(l, m) && l.id(l.at[m]-1) != idWith
+	i := l.at[m]
+	if l.r.Measures[m].Kind == read.Number && l.r.Measures[m].Bare < 1 && !hasDigit(l.r.Measures[m].Said) {
+		return false // "half" is a share of the throttle
+	}
+	if l.r.Measures[m].Kind == read.Number && i+1 < len(l.terms) && l.terms[i+1].measure >= 0 {
+		return false // "go on two 12 volt batteries"
+	}
+	return !countNext(l, m) && l.id(i-1) != idWith
 }
 
 func countNext(l *line, m int) bool {
@@ -91,14 +89,17 @@ func runningTalk(l *line, m int) bool {
 	return l.anyOf("battery", "bank", "miles", "amp hour", "all day", "trolling", "doing", "throttle") || l.hasKind(read.Duration) || l.hasKind(read.Charge) || l.askedLast(Runtime, Bank)
 }
 
-var doesWords = map[string]bool{"does": true, "gets": true, "makes": true, "made": true, "hits": true, "clocked": true, "did": true, "got": true, "topped": true, "tops": true, "see": true, "manages": true, "reads": true}
+var doesWords = map[string]bool{"does": true, "gets": true, "makes": true, "made": true, "hits": true, "hit": true, "reached": true, "clocked": true, "did": true, "got": true, "topped": true, "tops": true, "see": true, "manages": true, "reads": true}
 
 // measuredSpeed accepts "it does 3.2 mph on my 55".
 func measuredSpeed(l *line, m int) bool {
 	i := l.at[m]
+	if _, at, ok := l.near(i, 1, ofGPS, 1); ok && at <= i+3 {
+		return true // "4.2 mph on gps"
+	}
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
 		if doesWords[l.text(k)] {
-			return true
+			return !waterBody.holds(l.id(k-1)) && l.text(k-1) != "bay" && l.text(k-1) != "it" || l.terms[max(k-1, 0)].id == idBoat || l.text(k-1) == "it"
 		}
 		if !l.terms[k].filler && l.text(k) != "out" {
 			return false
@@ -107,23 +108,58 @@ func measuredSpeed(l *line, m int) bool {
 	return false
 }
 
+var ofGPS = of("gps")
+
 // tripWords are talk of going somewhere: without one of them a mile is where a
 // ramp lies, not how far the motor must carry.
 var tripWords = map[string]bool{"trip": true, "trips": true, "run": true, "runs": true, "range": true, "way": true, "round": true, "go": true, "goes": true,
 	"going": true, "travel": true, "cover": true, "distance": true, "troll": true, "trolling": true, "back": true, "far": true, "out": true, "across": true,
-	"home": true, "cruise": true, "cruising": true, "ride": true, "motor": true, "drive": true, "reach": true, "make": true, "get": true}
+	"home": true, "cruise": true, "cruising": true, "ride": true, "motor": true, "reach": true, "spot": true, "spots": true, "hole": true, "dock": true, "ramp": true, "against": true, "make": true, "get": true}
 
-// far accepts a length in miles or kilometres where somebody means to go it.
-func far(l *line, m int) bool {
-	if !farUnit[l.r.Measures[m].Spoken] {
-		return false
+// onTheRoad tells that a distance is driven to the water: "36 miles to the lake",
+// "14 mile drive".
+func (l *line) onTheRoad(m int) bool {
+	i := l.at[m]
+	for k := i + 1; k <= i+4 && k < len(l.terms) && l.terms[k].mark == 0; k++ {
+		switch l.text(k) {
+		case "drive", "away", "town", "road", "tow", "haul", "house", "here":
+			return true
+		case "home":
+			return l.text(k-1) == "from"
+		}
+		if l.id(k) == idLake || l.id(k) == idRiver || l.text(k) == "water" || l.text(k) == "ramp" {
+			return l.text(k-1) == "to" || l.text(k-2) == "to"
+		}
 	}
-	for i := range l.terms {
-		if tripWords[l.text(i)] {
+	return false
+}
+
+// tripTold tells that a distance is named.
+func (l *line) tripTold() bool {
+	for m := range l.r.Measures {
+		if m < 64 && l.r.Measures[m].Kind == read.Length && farUnit[l.r.Measures[m].Spoken] {
 			return true
 		}
 	}
 	return false
+}
+
+// far accepts a length in miles or kilometres where somebody means to go it.
+func far(l *line, m int) bool {
+	if !farUnit[l.r.Measures[m].Spoken] || l.onTheRoad(m) {
+		return false
+	}
+	for i := range l.terms {
+		if tripWords[firstWord(l.text(i))] {
+			return true
+		}
+	}
+	return l.hasKind(read.Speed) || l.hasKind(read.Charge) || l.any(batteryNamed)
+}
+
+// rangeAt accepts "whats the range at 2.5".
+func rangeAt(l *line, m int) bool {
+	return l.r.Measures[m].Kind == read.Number && l.r.Measures[m].Bare >= 1 && l.text(l.at[m]-1) == "at" && l.endsAt(l.at[m]) && (l.saysText("range") || l.saysText("how far") || l.anyOf("miles") && l.questionish())
 }
 
 // reaches accepts "will a 30 get me 4 mph".
@@ -141,19 +177,6 @@ func reaches(l *line, m int) bool {
 }
 
 func fast(l *line, m int) bool { return lowest(&l.r.Measures[m]) > 6.5 }
-
-// chargerTalk accepts hours where a charger is asked for.
-func chargerTalk(l *line, m int) bool {
-	if l.anyOf("charger") {
-		return !l.anyOf("throttle", "trolling", "full throttle", "all day")
-	}
-	if l.anyOf("half down") && l.any(batteryTalkWords) && !l.anyOf("throttle", "trolling", "full throttle", "all day", "motor", "trolling motor") && !l.hasKind(read.Percent) {
-		return true // "one agm, half dead, 7 hours, what amps"
-	}
-	return l.askedLast(Charger)
-}
-
-var batteryTalkWords = of("battery", "bank", "amp hour").with(chemistries)
 
 // hoursOfUse leaves out years, days and seconds.
 func hoursOfUse(l *line, m int) bool {
@@ -207,79 +230,22 @@ func atFraction(l *line, m int) bool {
 	}
 	for k := i - 1; k >= i-3 && k >= 0; k-- {
 		if l.text(k) == "at" || l.text(k) == "on" {
-			return l.endsAt(i) || l.terms[i+1].filler
+			return l.endsAt(i) || l.terms[i+1].filler || askingWords.holds(l.id(i+1)) || l.terms[i+1].measure >= 0
 		}
 	}
 	return false
 }
 
 func otherVolume(l *line, m int) bool {
+	switch l.text(l.at[m] + 1) {
+	case "bucket", "buckets", "baitwell", "jug", "tote":
+		return true
+	}
+	if l.id(l.at[m]-1) == idGear {
+		return true // "livewells 30 gallons each"
+	}
 	_, _, ok := l.near(l.at[m], 1, ofGearFishKindDepth, 1)
 	return ok
-}
-
-// bareMoney keeps a number with a life of its own from being money.
-func bareMoney(l *line, m int) bool {
-	i := l.at[m]
-	_, _, loaded := l.near(i, 1, ofLoadedDry, 1)
-	if loaded {
-		return false
-	}
-	if _, _, ok := l.near(i, 1, ofBudget, 0); ok || l.id(i-1) == idBudget || l.id(i+1) == idBudget {
-		return true
-	}
-	switch l.text(i - 1) {
-	case "is", "of", "under", "about", "around", "to", "than", "only", "up", "maybe", "at", "just", "s":
-		return true
-	}
-	return false
-}
-
-var ofBudget = of("budget")
-
-// knownBudget accepts "2000 is fine" once a budget stands.
-func knownBudget(l *line, m int) bool { return l.knows("money.budget") }
-
-// couldSpend accepts "could go 1200" and "make it 1500" of a budget that stands.
-func couldSpend(l *line, m int) bool {
-	if l.r.Measures[m].Kind != read.Number || !l.knows("money.budget") || !l.endsAt(l.at[m]) {
-		return false
-	}
-	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-4; k-- {
-		switch l.text(k) {
-		case "could", "can", "swing", "stretch", "spend", "okayed", "okd", "approved", "allows", "allowed", "says", "said":
-			return true
-		}
-	}
-	return false
-}
-
-// boundAlone accepts "under 900" that is bound to nothing else.
-func boundAlone(l *line, m int) bool {
-	me := &l.r.Measures[m]
-	return me.Value == nil && me.High != nil && me.Low == nil && me.Kind == read.Number && l.endsAt(l.at[m])
-}
-
-// aPrice tells that the amount is what something costs, not what may be spent.
-func aPrice(l *line, m int) bool {
-	i := l.at[m]
-	if l.r.Measures[m].Kind != read.Money {
-		return false
-	}
-	if _, _, weight := l.near(i, 1, ofLoadedDry, 0); weight {
-		return true
-	}
-	for k := i - 1; k >= 0 && k >= i-3; k-- {
-		switch l.text(k) {
-		case "costs", "priced", "quoted", "asking", "selling", "cost", "paid", "saw", "listed", "bought", "sells", "runs", "worth":
-			return true
-		}
-	}
-	switch l.text(i + 1) {
-	case "motor", "one", "charger", "battery", "batteries", "difference", "more", "extra", "each":
-		return true
-	}
-	return false
 }
 
 // styleRows are the ways of fishing.
@@ -288,95 +254,32 @@ var styleRows = []wordRow{
 	{"vertical jigging", "vertical jigging", "use.style", "vertical-jigging", nil},
 	{"trolling", "trolling", "use.style", "trolling", trollsFor},
 	{"drifting", "drifting", "use.style", "drifting", nil},
+	{"holding on a spot", "with", "use.style", "holding", holdingTime},
 	{"guiding", "guiding", "use.style", "guiding", nil},
 }
 
-// trollsFor leaves the name of the motor out.
-func trollsFor(l *line, at int) bool { return l.id(at+1) != idMotor }
+// holdingTime accepts "8 hours of holding", "holding all day": what the motor is used
+// for, where "holding" alone may be "with".
+func holdingTime(l *line, at int) bool {
+	if l.text(at) != "holding" {
+		return false
+	}
+	prev := l.skipFillers(at-1, -1)
+	if prev >= 0 && l.text(prev) == "of" {
+		prev--
+	}
+	timed := prev >= 0 && l.terms[prev].measure >= 0 && l.r.Measures[l.terms[prev].measure].Kind == read.Duration
+	next := l.id(at + 1)
+	return timed || next == idAllDay || next == idPositionHold || l.text(at+1) == "in" && l.any(windWords) || l.endsAt(at) && l.hasKind(read.Duration)
+}
 
-// profile reads a duty profile: "an hour flat out then five at a third". Each
-// stretch gives a throttle and its hours, in order, and appears once for each.
-func (l *line) profile() {
-	type stretch struct {
-		hours, throttle float64
-		from, to        int
-		ms              []int
-	}
-	var got []stretch
-	var cur stretch
-	lastHours := -1.0
-	flush := func() {
-		if cur.hours > 0 && cur.throttle > 0 && len(got) < mostOfOne {
-			got = append(got, cur)
-		}
-		cur = stretch{from: -1}
-	}
-	cur.from = -1
-	touch := func(i int) {
-		if cur.from < 0 {
-			cur.from = i
-		}
-		cur.to = i
-	}
-	for i := range l.terms {
-		t := &l.terms[i]
-		switch {
-		case t.measure >= 0 && !l.used[t.measure]:
-			me := &l.r.Measures[t.measure]
-			switch {
-			case me.Kind == read.Duration && me.Value != nil && *me.Value >= 300 && *me.Value <= 20*3600:
-				if cur.hours > 0 {
-					flush()
-				}
-				cur.hours = *me.Value / 3600
-				lastHours = cur.hours
-				cur.ms = append(cur.ms, t.measure)
-				touch(i)
-			case me.Kind == read.Percent && me.Value != nil && *me.Value > 0 && *me.Value <= 100:
-				if cur.throttle > 0 {
-					flush()
-				}
-				cur.throttle = *me.Value / 100
-				cur.ms = append(cur.ms, t.measure)
-				touch(i)
-			case me.Kind == read.Number && me.Value != nil && *me.Value > 0 && *me.Value < 1:
-				if cur.throttle > 0 {
-					flush()
-				}
-				cur.throttle = *me.Value
-				cur.ms = append(cur.ms, t.measure)
-				touch(i)
-			case me.Kind == read.Number && me.Value != nil && *me.Value >= 1 && *me.Value <= 14 && lastHours > 0 && (l.text(i+1) == "at" || l.id(i+1) == idFullThrottle):
-				if cur.hours > 0 {
-					flush()
-				}
-				cur.hours = *me.Value
-				cur.ms = append(cur.ms, t.measure)
-				touch(i)
-			}
-		case t.id == idFullThrottle:
-			if cur.throttle > 0 {
-				flush()
-			}
-			cur.throttle = 1
-			touch(i)
-		}
-		if cur.hours > 0 && cur.throttle > 0 {
-			flush()
-		}
-	}
-	flush()
-	if len(got) < 2 {
-		return
-	}
-	for _, s := range got {
-		said := l.said(l.terms[s.from].start, l.terms[s.to].end)
-		l.put(card.Fact{Slot: "use.throttle", Value: num(s.throttle), Unit: "1", Said: said, Row: "duty profile"})
-		l.put(card.Fact{Slot: "use.hours", Value: num(s.hours), Unit: "h", Said: said, Row: "duty profile"})
-		for _, m := range s.ms {
-			l.used[m] = true
-		}
-	}
+// trollsFor leaves the name of the motor out.
+func trollsFor(l *line, at int) bool { return l.id(at+1) != idMotor && !l.drawOfUse() }
+
+// drawOfUse tells that what the motor draws in use was told, so that the way of
+// fishing says no more of it: "pulls 25 amps at the speed i troll".
+func (l *line) drawOfUse() bool {
+	return l.setSlots["motor.current"] && !l.has.holds(idFullThrottle) && !l.any(wireTalk) && !l.anyOf("breaker")
 }
 
 // worded binds quantities that are said without a number: full throttle, a day
@@ -391,11 +294,9 @@ func (l *line) worded() {
 		lo, _ := ends(quantity{nil, run.Low, run.High})
 		run.Value, run.Low, run.High = num(lo), nil, nil
 	}
-	if f, ok := l.fact("motor.thrust"); ok && f.Row == "twin 55s" && !l.setSlots["motor.count"] {
-		l.put(card.Fact{Slot: "motor.count", Value: num(2), Unit: "1", Said: f.Said, Row: f.Row})
-	}
+	l.twinMotors()
 	for i := range l.terms {
-		if (l.terms[i].text == "single" || l.terms[i].text == "lone") && !l.setSlots["battery.count"] && l.batteryAt(i+1) && l.over == "" {
+		if (l.terms[i].text == "single" || l.terms[i].text == "lone") && !l.setSlots["battery.count"] && (l.batteryAt(i+1) || l.voltsAt(i+1) && l.batteryAt(i+2)) && l.over == "" {
 			l.put(card.Fact{Slot: "battery.count", Value: num(1), Unit: "1", Said: l.said(l.terms[i].start, l.terms[i+1].end), Row: "a single battery"})
 		}
 	}
@@ -440,6 +341,7 @@ var wordedRows = []wordedRow{
 	{"full throttle", "full throttle", "use.throttle", 1, 1, 1, running},
 	{"a day on the water", "all day", "use.hours", 8, 6, 10, nil},
 	{"a third of throttle", "third", "use.throttle", 1.0 / 3, 1.0 / 3, 1.0 / 3, beforeThrottle},
+	{"overnight", "between trips", "charge.hours", 10, 8, 12, overnight},
 	{"half a day", "half day", "use.hours", 4, 3, 5, nil},
 	{"a pair of batteries", "pair", "battery.count", 2, 2, 2, pairOfBatteries},
 	{"a trio of batteries", "trio", "battery.count", 3, 3, 3, pairOfBatteries},
@@ -482,7 +384,7 @@ func pairOfBatteries(l *line, at int) bool {
 	for k := at + 1; k <= at+4 && k < len(l.terms); k++ {
 		t := &l.terms[k]
 		switch {
-		case t.id == idBattery || t.id == idDeepCycle || t.id == idGroup || t.id == idAmpHour || t.id >= 0 && chemistries[t.id]:
+		case t.id == idBattery || t.id == idDeepCycle || t.id == idGroup || t.id == idAmpHour || chemistries.holds(t.id):
 			return true
 		case t.measure >= 0:
 			if caseSize(l, t.measure) {

@@ -17,7 +17,9 @@ var waterCues = []cue{
 	{name: "gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, before: of("gust"), reachB: 1, weight: 10},
 	{name: "so much in gusts", slot: "wind.gust", kind: read.Speed, bare: "mph", low: 1, high: 120, after: of("gust"), reachA: 0, weight: 10, when: gustsEnd},
 	{name: "hold in a speed", slot: "wind.speed", kind: read.Speed, low: 3, high: 45, before: of("hold", "position hold"), reachB: 4, weight: 5},
-	{name: "a speed only wind has", slot: "wind.speed", kind: read.Speed, low: 4.4, high: 45, alone: true, weight: 3, never: of("doing", "trolling", "outboard", "run"), when: not(measuredSpeed)},
+	{name: "hold in so much", slot: "wind.speed", kind: read.Speed, bare: "mph", low: 2, high: 45, alone: true, weight: 8, never: of("current", "tide", "throttle"), when: holdsIn},
+	{name: "a speed only wind has", slot: "wind.speed", kind: read.Speed, low: 4.4, high: 45, alone: true, weight: 3, never: of("doing", "trolling", "outboard", "run"), when: windsSpeed},
+	{name: "an outboard's speed", slot: "", kind: read.Speed, low: 6.5, high: 45, alone: true, weight: 4, when: engineSpeed},
 	{name: "current of a speed", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0, high: 6, before: currentWords, reachB: 3, after: currentWords, reachA: 2, weight: 9, never: of("wind")},
 	{name: "river of a speed", slot: "current.speed", kind: read.Speed, bare: "", low: 0, high: 6, before: of("river"), reachB: 3, after: of("river"), reachA: 2, weight: 7, never: of("wind")},
 
@@ -28,12 +30,38 @@ var waterCues = []cue{
 	{name: "hold in a stream", slot: "current.speed", kind: read.Speed, low: 0.2, high: 3.1, before: of("hold", "position hold"), reachB: 3, weight: 6, never: of("wind", "gust"), when: currentKnown},
 
 	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 3, weight: 9, when: waveSize},
+	{name: "a foot of slop", slot: "chop.height", kind: read.Length, low: 0.05, high: 2.2, alone: true, weight: 9, when: ofSlop},
 	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
 	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
+	{name: "feet of water", slot: "water.depth", kind: read.Length, low: 0.2, high: 300, alone: true, weight: 9, when: ofWater},
 	{name: "in so many feet", slot: "water.depth", kind: read.Length, low: 3.6, high: 300, alone: true, weight: 7, when: fishedIn},
 	{name: "down so far", slot: "water.depth", kind: read.Length, low: 1, high: 300, alone: true, weight: 5, when: downThere},
 	{name: "lake so deep", slot: "water.depth", kind: read.Length, low: 0.5, high: 300, after: waterBody, reachA: 0, weight: 8, never: of("wave", "shaft"), when: lakeDeep},
 }
+
+// windsSpeed leaves out what the boat does.
+func windsSpeed(l *line, m int) bool { return !measuredSpeed(l, m) && !engineSpeed(l, m) }
+
+// engineSpeed tells that a speed is the outboard's doing: an engine or its top
+// speed is talked of in the same stretch, and no wind.
+func engineSpeed(l *line, m int) bool {
+	i := l.at[m]
+	engine := false
+	for dir := -1; dir <= 1; dir += 2 {
+		for k := i + dir; k >= 0 && k < len(l.terms) && k >= i-9 && k <= i+9 && l.terms[k].mark == 0; k += dir {
+			id := l.terms[k].id
+			switch {
+			case windWords.holds(id), currentWords.holds(id), id == idHold:
+				return false
+			case ofEngine.holds(id), id == idFullThrottle, id == idTopSpeed, engineSpeedWords[l.text(k)], l.terms[k].measure >= 0 && l.r.Measures[l.terms[k].measure].As == "horsepower":
+				engine = true
+			}
+		}
+	}
+	return engine
+}
+
+var engineSpeedWords = map[string]bool{"fast": true, "fastest": true, "tops": true, "plane": true, "planes": true, "runs": true, "cruises": true, "speedo": true, "topped": true, "gps": true}
 
 // steadyWind leaves out the gusts' number, and "a 70" that is a motor.
 func steadyWind(l *line, m int) bool {
@@ -76,6 +104,11 @@ func waterSpeed(l *line, m int) bool {
 // waveSize keeps "18 ft boat, waves" out: a wave's number stands beside it.
 func waveSize(l *line, m int) bool {
 	me := &l.r.Measures[m]
+	for k := l.at[m] + 1; k <= l.at[m]+6 && k < len(l.terms) && l.terms[k].mark == 0; k++ {
+		if l.text(k) == "question" || l.text(k) == "never" {
+			return false // "10 ft waves are out of the question"
+		}
+	}
 	if me.Kind == read.Number {
 		return lowest(me) <= 8
 	}
@@ -83,10 +116,30 @@ func waveSize(l *line, m int) bool {
 	return !boat
 }
 
+// ofSlop accepts "a foot of slop": waves by a word that may also be weeds.
+func ofSlop(l *line, m int) bool {
+	i := l.at[m]
+	return l.text(i+1) == "of" && (l.text(i+2) == "slop" || l.text(i+2) == "bounce" || l.text(i+2) == "lump")
+}
+
 // waveFooter accepts "2 footers" without a boat.
 func waveFooter(l *line, m int) bool {
 	_, _, boat := l.near(l.at[m], 1, boatWords, 1)
 	return footer(l, m) && !boat
+}
+
+// ofWater accepts "8 ft of muddy water".
+func ofWater(l *line, m int) bool {
+	i := l.at[m]
+	if l.text(i+1) != "of" {
+		return false
+	}
+	for k := i + 2; k <= i+4 && k < len(l.terms) && l.terms[k].mark == 0; k++ {
+		if l.text(k) == "water" {
+			return true
+		}
+	}
+	return false
 }
 
 // downThere accepts "jig 30 ft down".
@@ -147,6 +200,9 @@ func notVersion(l *line, at int) bool {
 
 // weedyWater leaves out the weeds in a tale of what broke.
 func weedyWater(l *line, at int) bool {
+	if l.text(at) == "slop" && l.text(at-1) == "of" && at > 1 && l.terms[at-2].measure >= 0 {
+		return false // a foot of slop is waves
+	}
 	return !l.faulty() || l.setSlots["boat.length"] || l.setSlots["load.total"]
 }
 
@@ -182,6 +238,10 @@ var weatherRows = []weatherRow{
 // beaufortScale is the mean wind of each force, in metres a second, from the
 // calm to the hurricane: WMO Code 1100.
 var beaufortScale = [][2]float64{{0, 0.2}, {0.3, 1.5}, {1.6, 3.3}, {3.4, 5.4}, {5.5, 7.9}, {8.0, 10.7}, {10.8, 13.8}, {13.9, 17.1}, {17.2, 20.7}, {20.8, 24.4}, {24.5, 28.4}, {28.5, 32.6}, {32.7, 36.9}}
+
+// forceNames are the scale's own names, which say their force: WMO Code 1100. What
+// is said loosely as well ("light breeze", "breezy") keeps its wider range.
+var forceNames = map[string]int{"moderate breeze": 4, "fresh breeze": 5, "strong breeze": 6, "near gale": 7, "gale": 8, "strong gale": 9, "severe gale": 9, "violent storm": 11, "hurricane": 12}
 
 // beaufort reads "force 5" and "beaufort 4" for a wind.
 func (l *line) beaufort() {
@@ -238,6 +298,10 @@ func (l *line) weather() {
 		return
 	}
 	row := weatherRows[best]
+	if force, named := forceNames[l.terms[at].text]; named {
+		low, high := beaufortScale[force][0], beaufortScale[force][1]
+		row = weatherRow{"a name of the Beaufort scale", row.word, low, (low + high) / 2, high}
+	}
 	l.put(card.Fact{Slot: "wind.speed", Value: num(row.value), Low: num(row.low), High: num(row.high), Unit: "m/s",
 		Said: l.said(l.terms[at].start, l.terms[at].end), Row: row.name})
 }
@@ -263,6 +327,9 @@ func (l *line) aboutWind(i int, word string) bool {
 		if n := l.id(i + 1); n == idCurrent || n == idTide || n == idWave {
 			return false
 		}
+	}
+	if w := l.text(i + 1); w == "protection" || w == "shelter" || w == "break" || w == "block" {
+		return false
 	}
 	if firstWord(l.text(i-1)) == "how" || l.text(i-1) == "too" {
 		return false
@@ -295,3 +362,30 @@ func (l *line) gusts(g card.Fact) {
 var (
 	ofGust = of("gust")
 )
+
+// holdsIn accepts "hold it in 20?" and, where holding was asked last, "what about in
+// 25": a bare number behind "in" or "against" is a wind.
+func holdsIn(l *line, m int) bool {
+	i := l.at[m]
+	me := &l.r.Measures[m]
+	if me.Kind != read.Number || !l.endsAt(i) && !windWords.holds(l.id(i+1)) && l.text(i+1) != "then" && l.text(i+1) != "though" && l.text(i+1) != "tho" {
+		return false
+	}
+	k := i - 1
+	if l.text(k) == "a" || l.text(k) == "about" || l.text(k) == "like" {
+		k--
+	}
+	holding := l.id(k) == words.Of("hold") && (l.text(k) == "hold in" || l.text(k) == "hold against")
+	if w := l.text(k); !holding && w != "in" && w != "against" && w != "into" {
+		return false
+	}
+	if holding || l.askedLast(Hold) && len(l.terms) <= 7 {
+		return true
+	}
+	for j := k - 1; j >= 0 && j >= k-5; j-- {
+		if id := l.id(j); id == words.Of("hold") || id == words.Of("position hold") {
+			return true
+		}
+	}
+	return false
+}

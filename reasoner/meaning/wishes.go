@@ -1,6 +1,8 @@
 package meaning
 
 import (
+	"strings"
+
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
 )
@@ -8,7 +10,7 @@ import (
 // wantRows are the functions that a motor may have.
 var wantRows = []wordRow{
 	{"position hold", "position hold", "want.position-hold", "true", nil},
-	{"GPS is for holding position", "gps", "want.position-hold", "true", nil},
+	{"GPS is for holding position", "gps", "want.position-hold", "true", notSpeedometer},
 	{"heading hold", "heading hold", "want.heading-hold", "true", nil},
 	{"following a track", "track following", "want.track", "true", nil},
 	{"sonar in the motor", "sonar", "want.sonar-2d", "true", nil},
@@ -67,20 +69,48 @@ func (l *line) wants() {
 		l.put(card.Fact{Slot: row.slot, Text: text, Said: l.said(t.start, t.end), Row: row.name, Wish: l.wishWord(i)})
 	}
 	l.pedalForGPS()
+	l.answersOffer()
+}
+
+// answersOffer takes "nah skip it" and "yeah" for the answer to whether a function
+// is wanted, which the turn before asked.
+func (l *line) answersOffer() {
+	slot := l.before.Over
+	if !strings.HasPrefix(slot, "want.") || l.setSlots[slot] || len(l.terms) == 0 {
+		return
+	}
+	end := 0
+	for end < len(l.terms) && end < 5 && (l.terms[end].mark == 0 || l.terms[end].mark == ',') {
+		end++
+	}
+	if end < len(l.terms) && l.terms[end].mark != '.' || asksWords[l.text(0)] {
+		return
+	}
+	text := ""
+	for i := 0; i < end; i++ {
+		switch w := l.text(i); {
+		case w == "nah", w == "nope", w == "no", l.id(i) == idNo:
+			text = "false"
+		case text == "" && (w == "yes" || w == "yeah" || w == "sure" || w == "yep" || w == "yup"):
+			text = "true"
+		}
+	}
+	if text != "" {
+		l.put(card.Fact{Slot: slot, Text: text, Said: l.said(l.terms[0].start, l.terms[end-1].end), Row: "answer to whether it is wanted"})
+	}
 }
 
 // faulty tells that the line speaks of something that does not work.
 func (l *line) faulty() bool {
-	found := false
-	for i, in := range trouble {
-		found = found || in && l.has[i] && words.ID(i) != idSlow
-	}
-	if !found {
+	if !l.any(trouble) {
 		return false
 	}
 	for i := range l.terms {
 		id := l.terms[i].id
-		if id == words.None || !trouble[id] || id == idSlow || l.negated[i] && id == idNoise {
+		if id == idTripsBreaker && strings.HasPrefix(l.text(i), "trips ") && outing[l.text(i-1)] {
+			continue
+		}
+		if !trouble.holds(id) || id == idSlow || l.negated[i] && id == idNoise {
 			continue
 		}
 		if prev := l.id(i - 1); prev != idOutboard && prev != idHorsepower {
@@ -89,6 +119,9 @@ func (l *line) faulty() bool {
 	}
 	return false
 }
+
+// outing are words before "trips" that make it a day on the water.
+var outing = map[string]bool{"day": true, "fishing": true, "guide": true, "short": true, "long": true, "two": true, "few": true, "couple": true, "week": true, "camping": true, "overnight": true, "more": true, "my": true, "our": true}
 
 // mustHold accepts "it should stay put in 14 mph".
 func (l *line) mustHold(i int) bool {
@@ -103,6 +136,17 @@ func (l *line) mustHold(i int) bool {
 }
 
 var wishing = of("must", "would like")
+
+// notSpeedometer leaves out "4 mph on gps" and "gps says 3".
+func notSpeedometer(l *line, at int) bool {
+	switch l.text(at - 1) {
+	case "on", "by", "per":
+		return l.text(at-2) == "holding" || l.id(at-2) == idHold
+	case "the":
+		return l.text(at-2) != "on" && l.text(at-2) != "by" && l.text(at-2) != "per"
+	}
+	return l.id(at+1) != idSays && l.text(at+1) != "reads" && l.text(at+1) != "shows" && l.text(at+1) != "speed"
+}
 
 // wished accepts what the speaker asks for rather than owns.
 func wished(l *line, at int) bool {
@@ -250,6 +294,9 @@ func (l *line) answersNo(i int) bool {
 		case "sure", "know", "only", "mind":
 			return true
 		}
+	}
+	if t.text == "no" && i > 0 && l.terms[i-1].measure >= 0 && i+1 < len(l.terms) && l.terms[i+1].measure >= 0 {
+		return true // "its 19 no 20 foot"
 	}
 	if t.text != "no" || i > 1 && l.terms[i-1].mark == 0 {
 		return false

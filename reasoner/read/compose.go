@@ -323,7 +323,7 @@ func (p *parser) tail(q *quantity, last *unitRow) {
 
 // currency reads an amount whose currency comes first: $900, USD 200, us $ 10.
 func (p *parser) currency(i int) (quantity, bool) {
-	for _, ph := range p.lex[i].entry.units {
+	for ph := p.lex[i].entry.units; ph != nil; ph = ph.next {
 		if ph.row.kind != Money || ph.row.factor != 1 {
 			continue
 		}
@@ -386,7 +386,7 @@ func (p *parser) unsaid(i int) (quantity, bool) {
 	one := num{from: i, to: i + 1, value: 1, words: true}
 	switch w := p.word(i); {
 	case w == "a" || w == "an" || w == "another":
-		if i > 0 && (p.tok[i-1].Measure >= 0 || p.role(i-1)&rateWord != 0 || w != "another" && p.isUnitWord(i-1)) {
+		if i > 0 && (p.tok[i-1].Measure >= 0 || p.role(i-1)&rateWord != 0 || w != "another" && p.word(i-1) != "in" && p.isUnitWord(i-1)) {
 			return quantity{}, false // "5 hours a day", "twice a week"
 		}
 		if w == "a" && p.role(i-1)&idleWord != 0 && p.word(i-1) != "in" && (p.word(i+1) == "minute" || p.word(i+1) == "sec" || p.word(i+1) == "second" || p.word(i+1) == "day" || p.word(i+1) == "min") {
@@ -398,7 +398,7 @@ func (p *parser) unsaid(i int) (quantity, bool) {
 			j++ // "a full day"
 		}
 		u, to := p.unitWord(&one, j)
-		if u == nil || u.article == never || len(p.word(j)) < 2 || p.plural(j) || u.article == atEnd && !p.sizeGoesOn(to) {
+		if u == nil || u.article == never || len(p.word(j)) < 2 || p.plural(j) || u.article == atEnd && !p.sizeGoesOn(to) && !(u.spoken == "ft" && w == "a" && p.inchesFollow(to)) {
 			return quantity{}, false
 		}
 		q := quantity{from: i, to: to, n: one, bare: 1, hasValue: true}
@@ -442,16 +442,26 @@ func (p *parser) sizeGoesOn(j int) bool {
 		return true
 	}
 	switch p.word(j) {
-	case "of", "and", "or", "from", "long", "wide", "deep", "high", "tall", "above", "below", "off", "too", "short", "longer", "shorter", "more", "less", "higher", "lower", "to":
+	case "of", "and", "or", "loaded", "dry", "all", "total", "with", "w", "wet", "empty", "from", "long", "wide", "deep", "high", "tall", "above", "below", "off", "too", "short", "longer", "shorter", "more", "less", "higher", "lower", "to":
 		return true
 	}
 	return false
 }
 
+// inchesFollow tells whether a small number with nothing to count stands at j:
+// "a foot nine off the water".
+func (p *parser) inchesFollow(j int) bool {
+	if !p.startsNumber(j) {
+		return false
+	}
+	n, ok := p.number(j)
+	return ok && n.value > 0 && n.value < 12 && !n.broken && (p.closes(n.to) || p.role(n.to)&countNoun == 0 && !p.pluralNoun(n.to))
+}
+
 // isUnitWord tells whether token j is a unit written out.
 func (p *parser) isUnitWord(j int) bool {
 	e := p.lex[j].entry
-	return e != nil && len(e.units) > 0 && len(p.word(j)) > 1
+	return e != nil && e.units != nil && len(p.word(j)) > 1
 }
 
 // finite keeps numbers out that no JSON can carry.

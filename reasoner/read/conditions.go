@@ -59,7 +59,7 @@ func inchNotPreposition(p *parser, n num, from, to int) bool {
 			return true
 		}
 		u, _ := p.unitWord(&next, next.to)
-		return u != nil && u.kind != Duration && u.kind != Voltage
+		return u != nil && u.kind != Duration && u.kind != Voltage && u.kind != Speed
 	}
 	if p.word(to) == "and" {
 		if _, _, ok := p.shareAt(to + 1); ok {

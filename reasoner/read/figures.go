@@ -183,7 +183,7 @@ func (p *parser) isMoney(j int) bool {
 	if j < 0 || j >= len(p.tok) || p.lex[j].entry == nil {
 		return false
 	}
-	for _, u := range p.lex[j].entry.units {
+	for u := p.lex[j].entry.units; u != nil; u = u.next {
 		if u.row.kind == Money && len(u.words) == 1 {
 			return true
 		}

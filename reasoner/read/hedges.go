@@ -50,7 +50,7 @@ func (p *parser) hedgeBefore(q *quantity) {
 			j-- // "bigger than a 55"
 		}
 		e := p.lex[j].entry
-		if e == nil || len(e.before) == 0 {
+		if e == nil || e.before == nil {
 			return
 		}
 		row, from := p.hedgeEnding(e, j)
@@ -64,7 +64,7 @@ func (p *parser) hedgeBefore(q *quantity) {
 
 // hedgeEnding returns the longest hedge that ends with token j.
 func (p *parser) hedgeEnding(e *entry, j int) (*hedgeRow, int) {
-	for _, ph := range e.before {
+	for ph := e.before; ph != nil; ph = ph.next {
 		k := j - len(ph.words) + 1
 		if k < p.free {
 			continue
@@ -147,7 +147,7 @@ func (p *parser) hedgeAt(j int) (*hedgeRow, int) {
 	if j >= len(p.tok) || p.lex[j].entry == nil {
 		return nil, j
 	}
-	for _, ph := range p.lex[j].entry.after {
+	for ph := p.lex[j].entry.after; ph != nil; ph = ph.next {
 		to := j + len(ph.words)
 		if to > len(p.tok) || ph.row.last && !p.closes(to) {
 			continue

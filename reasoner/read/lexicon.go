@@ -1,28 +1,29 @@
 package read
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // entry is everything that the rows say of one word.
 type entry struct {
+	word   string
 	number *numberWord
-	units  []unitPhrase  // units that start with the word, longest first
-	before []hedgePhrase // hedges that end with the word and stand before a number
-	after  []hedgePhrase // hedges that start with the word and stand behind
+	units  *unitPhrase  // units that start with the word, longest first
+	before *hedgePhrase // hedges that end with the word and stand before a number
+	after  *hedgePhrase // hedges that start with the word and stand behind
 	role   role
-	starts bool // a measure may start with the word
+	starts bool  // a measure may start with the word
+	next   int16 // the entry of this bucket that was added before, counted from 1
 }
 
 type unitPhrase struct {
 	words []string
 	row   *unitRow
+	next  *unitPhrase
 }
 
 type hedgePhrase struct {
 	words []string
 	row   *hedgeRow
+	next  *hedgePhrase
 }
 
 // role marks the parts a word can play beside naming numbers and units.
@@ -65,7 +66,7 @@ var roleRows = []struct {
 }{
 	{fillsUnit, "more less fewer full whole solid good straight extra reserve additional long"},
 	{perWord, "per an a / each"},
-	{afterPreposition, "series parallel the a an my our his her their your its this that these those it there here case front back january february march april may june july august september october november december " +
+	{afterPreposition, "series parallel hand stock the a an my our his her their your its this that these those it there here case front back january february march april may june july august september october november december " +
 		"jan feb mar apr jun jul aug sep sept oct nov dec summer winter spring fall autumn all total between and each salt fresh chop wind current waves rough calm weeds general water order line mind stock town theory place"},
 	{afterAmpere, "at motor breaker fuse draw draws load charger continuous full max peak on for and or from through over breakers fuses resettable circuit service"},
 	{afterWatt, "motor motors panel panels charger solar inverter of at max output peak draw load"},
@@ -99,29 +100,39 @@ var announces = map[string]bool{
 	"gp": true, "gr": true, "x": true, "nr": true, "no": true, "bci": true, "awg": true,
 }
 
-// lexicon maps a word, as Token.Text has it, to what the rows say of it.
-var lexicon map[string]*entry
+// lexicon holds what the rows say of each word, found by the hash of the word.
+// Every start makes it: a plain table takes half the time and half the room of a
+// map, and what is cut from room for many is made sooner than one by one.
+var lexicon = struct {
+	entries []entry
+	buckets [1024]int16 // the entry added last, counted from 1; 0 for none
+	words   []string
+	units   []unitPhrase
+	hedges  []hedgePhrase
+}{
+	entries: make([]entry, 0, 1100),
+	words:   make([]string, 0, 1800),
+	units:   make([]unitPhrase, 0, 720),
+	hedges:  make([]hedgePhrase, 0, 752),
+}
 
 // dollar is the unit of "two grand".
 var dollar *unitRow
 
-// The lexicon is built in init, not in its declaration, because the conditions
+// The lexicon is filled in init, not in its declaration, because the conditions
 // of the rows call the parser, which reads the lexicon.
 func init() {
-	lexicon = make(map[string]*entry, 1024)
 	for i := range units {
 		row := &units[i]
 		if dollar == nil && row.spoken == "USD" {
 			dollar = row
 		}
-		row.rule = string(row.kind) + " in " + row.spoken
-		if row.as != "" {
-			row.rule = row.as
+		row.rule = row.as
+		if row.as == "" {
+			row.rule = string(row.kind) + " in " + row.spoken
 		}
 		for spelling := range strings.SplitSeq(row.spelled, "|") {
-			words := fields(spelling)
-			e := entryOf(words[0])
-			e.units = append(e.units, unitPhrase{words, row})
+			enterUnit(row, fields(spelling))
 		}
 	}
 	for i := range numberWords {
@@ -133,14 +144,7 @@ func init() {
 	for i := range hedges {
 		row := &hedges[i]
 		for phrase := range strings.SplitSeq(row.phrases, "|") {
-			words := fields(phrase)
-			if row.behind {
-				e := entryOf(words[0])
-				e.after = append(e.after, hedgePhrase{words, row})
-			} else {
-				e := entryOf(words[len(words)-1])
-				e.before = append(e.before, hedgePhrase{words, row})
-			}
+			enterHedge(row, fields(phrase))
 		}
 	}
 	for _, row := range roleRows {
@@ -154,43 +158,82 @@ func init() {
 	for _, word := range []string{"#", "number", "no", "-", "'", "(", "a", "an", "another"} {
 		entryOf(word).starts = true
 	}
-	for _, e := range lexicon {
-		if e.number != nil || len(e.units) > 0 || e.role&(groupPrefix|gaugePrefix|labelPrefix|monthWord|caseName) != 0 {
+	for i := range lexicon.entries {
+		e := &lexicon.entries[i]
+		if e.number != nil || e.units != nil || e.role&(groupPrefix|gaugePrefix|labelPrefix|monthWord|caseName) != 0 {
 			e.starts = true
 		}
-		slices.SortStableFunc(e.units, func(x, y unitPhrase) int { return len(y.words) - len(x.words) })
-		slices.SortStableFunc(e.before, func(x, y hedgePhrase) int { return len(y.words) - len(x.words) })
-		slices.SortStableFunc(e.after, func(x, y hedgePhrase) int { return len(y.words) - len(x.words) })
 	}
 }
 
-// fields is strings.Fields for phrases that are mostly one word; those share one
-// piece of memory.
+// fields is strings.Fields into the lexicon's room.
 func fields(phrase string) []string {
-	if phrase == "" || strings.ContainsAny(phrase, " \t\n") {
-		return strings.Fields(phrase)
+	from := len(lexicon.words)
+	for word := range strings.FieldsSeq(phrase) {
+		lexicon.words = append(lexicon.words, word)
 	}
-	if len(wordRoom) == 0 {
-		wordRoom = make([]string, 128)
-	}
-	words := wordRoom[:1:1]
-	words[0], wordRoom = phrase, wordRoom[1:]
-	return words
+	return lexicon.words[from:len(lexicon.words):len(lexicon.words)]
 }
 
-var wordRoom []string
+// enterUnit enters a spelling behind those that are as long or longer.
+func enterUnit(row *unitRow, words []string) {
+	at := &entryOf(words[0]).units
+	for *at != nil && len((*at).words) >= len(words) {
+		at = &(*at).next
+	}
+	if len(lexicon.units) == cap(lexicon.units) {
+		lexicon.units = make([]unitPhrase, 0, 64)
+	}
+	lexicon.units = append(lexicon.units, unitPhrase{words, row, *at})
+	*at = &lexicon.units[len(lexicon.units)-1]
+}
 
-func entryOf(word string) *entry {
-	e := lexicon[word]
-	if e == nil {
-		if len(room) == 0 {
-			room = make([]entry, 128)
+// enterHedge does the same, by the word that stands next to the number.
+func enterHedge(row *hedgeRow, words []string) {
+	var at **hedgePhrase
+	if row.behind {
+		at = &entryOf(words[0]).after
+	} else {
+		at = &entryOf(words[len(words)-1]).before
+	}
+	for *at != nil && len((*at).words) >= len(words) {
+		at = &(*at).next
+	}
+	if len(lexicon.hedges) == cap(lexicon.hedges) {
+		lexicon.hedges = make([]hedgePhrase, 0, 64)
+	}
+	lexicon.hedges = append(lexicon.hedges, hedgePhrase{words, row, *at})
+	*at = &lexicon.hedges[len(lexicon.hedges)-1]
+}
+
+// lookUp finds the entry of a word as Token.Text has it, nil where the rows say
+// nothing of it.
+func lookUp(word string) *entry {
+	for i := lexicon.buckets[bucket(word)]; i > 0; i = lexicon.entries[i-1].next {
+		if e := &lexicon.entries[i-1]; e.word == word {
+			return e
 		}
-		e, room = &room[0], room[1:]
-		lexicon[word] = e
 	}
-	return e
+	return nil
 }
 
-// room is entries made in one piece, which is quicker than one by one.
-var room []entry
+// bucket is the hash FNV-1a, cut to the number of buckets.
+func bucket(word string) uint32 {
+	h := uint32(2166136261)
+	for i := 0; i < len(word); i++ {
+		h = (h ^ uint32(word[i])) * 16777619
+	}
+	return h % uint32(len(lexicon.buckets))
+}
+
+// entryOf is the entry of a word, made if need be. It may move while others are
+// made.
+func entryOf(word string) *entry {
+	if e := lookUp(word); e != nil {
+		return e
+	}
+	b := &lexicon.buckets[bucket(word)]
+	lexicon.entries = append(lexicon.entries, entry{word: word, next: *b})
+	*b = int16(len(lexicon.entries))
+	return &lexicon.entries[len(lexicon.entries)-1]
+}

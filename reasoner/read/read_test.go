@@ -183,7 +183,7 @@ func TestTime(t *testing.T) {
 		text := strings.Repeat(unit, (1<<18)/len(unit)+1)
 		start := time.Now()
 		r := Read(text)
-		if d := time.Since(start); d > time.Second {
+		if d := time.Since(start); d > 20*time.Second { // on a machine with much else to do
 			t.Errorf("%q repeated: %v for a quarter megabyte", unit, d)
 		}
 		check(t, text, r)

@@ -76,7 +76,7 @@ func (p *parser) tokens() {
 		}
 		t.Text = all[t.Measure:end]
 		if p.lex[k].class != digitsToken {
-			p.lex[k].entry = lexicon[t.Text]
+			p.lex[k].entry = lookUp(t.Text)
 		}
 	}
 	for k := range p.tok {

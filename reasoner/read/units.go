@@ -68,7 +68,7 @@ var units = []unitRow{
 		"lb push|lbs of push|lb of push|pounds of push|lbs push|lbs worth of thrust|pounds worth of thrust|lb thurst|lbs thurst|lbs of thurst|lb of thurst"},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb test|lbs test|pound test|# test|lb line|pound line|# line|lb braid|pound braid|# braid|lb mono|pound mono|lb leader|pound leader|lb fluoro", as: "fishing-line"},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb|lbs|pound|pounds|pounder|pounders|#", only: fishWeight, as: "fish"},
-	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb|lbs|lb's|pound|pounds|punds|pouds|pouns|poundage|pounder|pounders", article: counts},
+	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "lb|lbs|lb's|pound|pounds|punds|pnds|pnd|pouds|pouns|poundage|pounder|pounders", article: counts},
 	{spoken: "lb", kind: Mass, si: "kg", factor: kgPerPound, spelled: "#", only: poundSign},
 	{spoken: "kgf", kind: Force, si: "N", factor: gravity, spelled: "kgf|kilogram force|kilograms force|kg thrust|kg of thrust|kgs of thrust|kilos of thrust|kilo of thrust|kilos thrust|kilograms of thrust|kg force", metric: true},
 	{spoken: "kg", kind: Mass, si: "kg", factor: 1, spelled: "kg|kgs|kilo|kilos|kilogram|kilograms|kilogramme|kilogrammes", article: counts, metric: true},
@@ -319,7 +319,7 @@ func (p *parser) unitWord(n *num, j int) (*unitRow, int) {
 	if j >= len(p.tok) || p.lex[j].entry == nil {
 		return nil, j
 	}
-	for _, ph := range p.lex[j].entry.units {
+	for ph := p.lex[j].entry.units; ph != nil; ph = ph.next {
 		to, ok := p.phrase(j, ph.words)
 		if !ok || ph.row.only != nil && !ph.row.only(p, *n, j, to) {
 			continue
@@ -350,7 +350,7 @@ func (p *parser) overTime(length *unitRow, j int) (*unitRow, int) {
 	if j+1 >= len(p.tok) || p.lex[j+1].entry == nil {
 		return nil, j
 	}
-	for _, ph := range p.lex[j+1].entry.units {
+	for ph := p.lex[j+1].entry.units; ph != nil; ph = ph.next {
 		if ph.row.kind != Duration || len(ph.words) > 1 {
 			continue
 		}

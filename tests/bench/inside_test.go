@@ -38,11 +38,7 @@ func newReasoner(tb testing.TB) (*reasoner.Reasoner, *index.Index) {
 	if err != nil {
 		tb.Fatal(err)
 	}
-	shelf, err := stock.Demo() // as without --stock
-	if err != nil {
-		tb.Fatal(err)
-	}
-	return reasoner.New(reasoner.Options{Notes: lib, Search: x, Shelf: func() *stock.Shelf { return shelf }}), x
+	return reasoner.New(reasoner.Options{Notes: lib, Search: x, Shelf: stock.Demo}), x // as without --stock
 }
 
 // inTurn runs f with each question in turn, once before the clock starts so that

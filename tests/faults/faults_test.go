@@ -33,6 +33,7 @@ var rows = []struct {
 	faults []fault
 }{
 	{"TestFaults/files", fileFaults},
+	{"TestFaults/cache", cacheFaults},
 	{"TestFaults/places", placeFaults},
 	{"TestFaults/input", inputFaults},
 	{"TestFaults/killed", killedFaults},
@@ -136,7 +137,7 @@ var program = sync.OnceValues(func() (string, error) {
 	if runtime.GOOS == "windows" {
 		file += ".exe"
 	}
-	build := exec.Command("go", "build", "-o", file, "../../cmd/ask")
+	build := exec.Command("go", "build", "-buildvcs=false", "-o", file, "../../cmd/ask")
 	build.Env = append(os.Environ(), "CGO_ENABLED=0")
 	if out, err := build.CombinedOutput(); err != nil {
 		return "", fmt.Errorf("the program does not build: %w\n%s", err, out)
@@ -176,7 +177,7 @@ func (r *run) environment() []string {
 	return append([]string{
 		"HOME=" + r.home, "USERPROFILE=" + r.home, "AppData=" + r.home, "SystemRoot=" + os.Getenv("SystemRoot"),
 		"XDG_CONFIG_HOME=" + filepath.Join(r.home, "config"), "XDG_STATE_HOME=" + filepath.Join(r.home, "state"),
-		"XDG_DATA_HOME=" + filepath.Join(r.home, "data"), "PATH=" + os.Getenv("PATH"), "TERM=xterm",
+		"XDG_DATA_HOME=" + filepath.Join(r.home, "data"), "XDG_CACHE_HOME=" + filepath.Join(r.home, "cache"), "PATH=" + os.Getenv("PATH"), "TERM=xterm",
 	}, r.env...)
 }
 
@@ -211,7 +212,7 @@ func (r *run) ask(args ...string) result {
 		r.t.Fatalf("ask %q does not end", args)
 	case err != nil && !errors.As(err, &exit):
 		r.t.Fatal(err)
-	case strings.Contains(stderr.String(), "goroutine "):
+	case strings.Contains(stderr.String(), "goroutine "), strings.Contains(stderr.String(), "a fault of this program"):
 		r.t.Fatalf("ask %q crashed:\n%s", args, stderr.String())
 	}
 	for _, shown := range []string{stdout.String(), stderr.String()} {
@@ -286,7 +287,7 @@ func intact(t *testing.T, path, want string) {
 	}
 }
 
-// clone lists damages done to a file that holds sound data. A damage that puts
+// damages are done to a file that holds sound data. A damage that puts
 // something else in the file's place writes nothing.
 var damages = []struct {
 	name string

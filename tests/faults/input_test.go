@@ -109,4 +109,41 @@ var inputFaults = []fault{
 		}
 		return "the sheet holds them as plain text"
 	}},
+	{"sheet: the same in the shelf's names and in a kept boat", func(t *testing.T) string {
+		home := folder(t)
+		const evil = `\e[31m\e]0;x\a\u202e<script>alert(1)</script><img src=x onerror=alert(1)> | [x](javascript:alert(1))`
+		raw := strings.NewReplacer(`\e`, "\x1b", `\a`, "\a", `\u202e`, "\u202e").Replace(evil)
+		file(t, home, "shelf/motors.csv", strings.ReplaceAll(soundMotors, "Teal", raw))
+		file(t, home, "data/ask/boats/heron.yaml", strings.Replace(soundBoat, "said: 18-foot", `said: "18-foot `+evil+`"`, 1))
+		r := at(t, home)
+		for _, name := range []string{"sheet.html", "sheet.md"} {
+			path := filepath.Join(home, name)
+			if got := r.ask("--stock", filepath.Join(home, "shelf"), "--boat", "heron", "--sheet", path, "small lake"); got.status != 0 || !strings.Contains(got.out, "Teal") && !strings.Contains(got.out, "alert") {
+				t.Fatalf("status %d\n%s%s", got.status, got.out, got.err)
+			}
+			data, err := os.ReadFile(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			shown := strings.ReplaceAll(string(data), "\t", " ")
+			for _, bad := range []string{"<script>alert", "<img src=x", "](javascript:"} {
+				if strings.Contains(shown, bad) {
+					t.Errorf("%s holds %q", name, bad)
+				}
+			}
+			if i := strings.IndexFunc(shown, unsafe); i >= 0 {
+				t.Errorf("%s holds %q raw", name, shown[i:min(len(shown), i+10)])
+			}
+			if !strings.Contains(shown, "alert(1") {
+				t.Errorf("%s shows none of it", name)
+			}
+		}
+		return "the sheet holds them as plain text"
+	}},
+	{"trainer's customer: escape sequences and direction marks", func(t *testing.T) string {
+		home := folder(t)
+		file(t, home, "customers/deck.yaml", "title: \"The \\e[31mred\\u202e deck\"\ntopic: shaft\nlevel: 2\n"+
+			"says: \"18 foot vee, two aboard \\e]0;x\\a\\u202e. What shaft do I need?\"\nknows: \"The bow deck is 34 inches above the water\\e[2J.\"\n")
+		return at(t, home).refuses(2, "--scenarios", filepath.Join(home, "customers"), "--drill", "shaft")
+	}},
 }

@@ -1,7 +1,10 @@
 package faults
 
 import (
+	"bufio"
+	"bytes"
 	"fmt"
+	"io"
 	"math/rand/v2"
 	"os"
 	"os/exec"
@@ -79,6 +82,20 @@ var killedFaults = []fault{
 		})
 		return "every customer that was marked is there"
 	}},
+	{"killed at any moment of adding to the cache, 200 times", func(t *testing.T) string {
+		dir := folder(t)
+		killed(t, dir, func(begun, done int) {
+			parts, ok := store.Cache{Dir: filepath.Join(dir, "cache")}.Get(cacheKey)
+			if !ok || len(parts) != 2 {
+				t.Fatalf("after write %d the entry is gone", begun)
+			}
+			n, err := strconv.Atoi(string(parts[0]))
+			if err != nil || n < done || n > begun || !slices.EqualFunc(parts, cacheParts(n), bytes.Equal) {
+				t.Fatalf("the entry is of write %q, and %d was done, %d begun", parts[0], done, begun)
+			}
+		})
+		return "an entry that was kept is there, whole"
+	}},
 	{"twenty programs at once, each keeping a boat", func(t *testing.T) string {
 		home := folder(t)
 		atOnce(t, home, 20)
@@ -106,15 +123,24 @@ var killedFaults = []fault{
 	}},
 }
 
+// The writer keeps one entry of the cache anew each time.
+var cacheKey = store.Key{1, 2, 3}
+
+func cacheParts(n int) [][]byte {
+	number := strconv.Itoa(n)
+	return [][]byte{[]byte(number), bytes.Repeat([]byte(number+" "), 20000)}
+}
+
 // writerVariable makes the test binary a writer on the folder that it names.
 const writerVariable = "ASK_FAULTS_WRITER"
 
-// write keeps a boat, a line of history and a score over and over, and says before and
-// after which write it is at, until it is killed.
+// write keeps a boat, a line of history, a score and an entry of the cache over and
+// over, and says before and after which write it is at, until it is killed.
 func write(dir string) {
 	boats := store.Boats{Dir: filepath.Join(dir, "boats")}
 	history := store.History{Dir: dir}
 	scores := store.Scores{Dir: filepath.Join(dir, "trainees")}
+	cache := store.Cache{Dir: filepath.Join(dir, "cache")}
 	c, err := boats.Open("heron")
 	n := 0
 	if err == nil {
@@ -141,6 +167,7 @@ func write(dir string) {
 			fmt.Println("failed", err)
 			os.Exit(1)
 		}
+		cache.Put(cacheKey, cacheParts(n)...)
 		fmt.Println("done", n)
 	}
 }
@@ -154,23 +181,19 @@ func killed(t *testing.T, dir string, look func(begun, done int)) {
 	}
 	chance := rand.New(rand.NewPCG(1, 2))
 	begun, done := 0, 0
-	for range kills {
-		cmd := exec.Command(os.Args[0])
-		cmd.Env = append(os.Environ(), writerVariable+"="+dir)
-		var out strings.Builder
-		cmd.Stdout = &out
-		if err := cmd.Start(); err != nil {
-			t.Fatal(err)
+	// A write takes a millisecond or so where nothing else is at work: the moments
+	// fall on all of its steps. Where few writes come to their end, the disk is
+	// slow, and later moments are taken too.
+	while := 8 * time.Millisecond
+	for i := range kills {
+		if done < i/4 && while < time.Second {
+			while += while / 4
 		}
-		// The first writes come after some milliseconds, and one takes less than
-		// one: the moments fall on all of their steps.
-		time.Sleep(4*time.Millisecond + time.Duration(chance.Int64N(int64(12*time.Millisecond))))
-		cmd.Process.Kill()
-		cmd.Wait()
-		if strings.Contains(out.String(), "failed") {
-			t.Fatal(out.String())
+		out := killedWriter(t, dir, time.Duration(chance.Int64N(int64(while))))
+		if strings.Contains(out, "failed") {
+			t.Fatal(out)
 		}
-		for l := range strings.Lines(out.String()) {
+		for l := range strings.Lines(out) {
 			word, number, _ := strings.Cut(strings.TrimSpace(l), " ")
 			n, err := strconv.Atoi(number)
 			switch {
@@ -185,9 +208,31 @@ func killed(t *testing.T, dir string, look func(begun, done int)) {
 			look(max(begun, done), done)
 		}
 	}
-	if done < kills/4 {
+	if done < kills/10 {
 		t.Fatalf("only %d writes were done by %d writers: they are killed too early to show anything", done, kills)
 	}
+}
+
+// killedWriter starts a writer, waits until it has begun to write, kills it after
+// a while more, and returns what it said.
+func killedWriter(t *testing.T, dir string, while time.Duration) string {
+	t.Helper()
+	cmd := exec.Command(os.Args[0])
+	cmd.Env = append(os.Environ(), writerVariable+"="+dir)
+	pipe, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	out := bufio.NewReader(pipe)
+	first, _ := out.ReadString('\n') // however long the start takes
+	time.Sleep(while)
+	cmd.Process.Kill()
+	rest, _ := io.ReadAll(out)
+	cmd.Wait()
+	return first + string(rest)
 }
 
 // number is that of a line of the history, -1 of anything else.

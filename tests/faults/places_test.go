@@ -65,7 +65,7 @@ var placeFaults = []fault{
 	{"settings: not readable by this user", func(t *testing.T) string {
 		home := folder(t)
 		path := file(t, home, "config/ask/ask.yaml", soundSettings)
-		if err := os.Chmod(path, 0o600); err != nil {
+		if err := os.Chmod(path, 0); err != nil {
 			t.Fatal(err)
 		}
 		r := at(t, home)

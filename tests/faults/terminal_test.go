@@ -114,6 +114,19 @@ var terminalFaults = []fault{
 		intact(t, mine, "mine")
 		return "means no"
 	}},
+	{"Ctrl-C in the midst of a drill", func(t *testing.T) string {
+		s := enter(t, folder(t), 80)
+		s.types(":drill shaft\r")
+		s.shows("Customer 1")
+		s.shows("\nask> ")
+		s.types("48 in\x03")
+		s.shows("\nask> ")
+		s.types("48 inch shaft\r")
+		s.shows("shaft 48 in.")
+		s.shows("\nask> ")
+		s.leaves()
+		return "the line is cleared; the customer waits"
+	}},
 	{"Ctrl-C at the dumb terminal's prompt", func(t *testing.T) string {
 		s := enter(t, folder(t), 80, "TERM=dumb")
 		s.types("\x03")
@@ -196,7 +209,7 @@ func enter(t *testing.T, home string, columns uint16, env ...string) *screen {
 // shows waits until the text appears after what was waited for before.
 func (s *screen) shows(text string) {
 	s.t.Helper()
-	for deadline := time.Now().Add(20 * time.Second); time.Now().Before(deadline); time.Sleep(2 * time.Millisecond) {
+	for deadline := time.Now().Add(time.Minute); time.Now().Before(deadline); time.Sleep(2 * time.Millisecond) {
 		s.mu.Lock()
 		i := strings.Index(s.seen.String()[s.read:], text)
 		if i >= 0 {

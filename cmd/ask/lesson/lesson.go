@@ -22,6 +22,7 @@ var page = sync.OnceValues(func() (*template.Template, error) {
 	return template.New("lesson").Funcs(template.FuncMap{
 		"paragraphs": paragraphs,
 		"add":        func(a, b int) int { return a + b },
+		"rooms":      rooms,
 	}).Parse(source)
 })
 
@@ -34,6 +35,12 @@ func HTML(a answer.Answer) ([]byte, error) {
 	}
 	return b.Bytes(), err
 }
+
+// leastRoom is how many lines an exercise has to be written on, one for each of
+// its answers where there are more.
+const leastRoom = 3
+
+func rooms(answers []string) []struct{} { return make([]struct{}, max(leastRoom, len(answers))) }
 
 // paragraphs parts a passage at its empty lines, and its list items from each
 // other.

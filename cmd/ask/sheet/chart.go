@@ -98,90 +98,125 @@ func below(c answer.Curve, most float64) answer.Curve {
 	return c
 }
 
-// plot lays a curve out. The y axis reaches to the first rating above the curve
-// but never so far that the curve lies flat at the foot.
+// plot lays a curve out.
 func plot(c answer.Curve, sys unit.System) (chart, string, bool) {
-	sx, sy := scaleOf(c.X.Unit, sys), scaleOf(c.Y.Unit, sys)
-	maxX, maxY, lowX := 0.0, 0.0, math.Inf(1)
-	for _, p := range c.Points {
-		if !usable(p[0]) || !usable(p[1]) || p[0] < 0 || p[1] < 0 {
-			return chart{}, "", false
-		}
-		maxX, maxY, lowX = math.Max(maxX, sx.of(p[0])), math.Max(maxY, sy.of(p[1])), math.Min(lowX, sx.of(p[0]))
-	}
-	if maxX <= 0 || maxY <= 0 {
+	f, ok := frameOf(c, sys)
+	if !ok {
 		return chart{}, "", false
 	}
-	for _, m := range c.Marks {
-		if m.Axis == "y" && m.Own && usable(m.Value) && m.Value > 0 && sy.of(m.Value) < 3*maxY {
-			maxY = math.Max(maxY, sy.of(m.Value))
-		}
-	}
-	stepX, stepY := step(maxX), step(maxY)
-	endX, endY := math.Ceil(maxX/stepX-1e-9)*stepX, math.Ceil(maxY*1.04/stepY)*stepY
-	d := chart{Left: chartLeft, Right: chartWide - chartRight, Top: chartTop, Bottom: chartHigh - chartEnd}
-	x := func(v float64) px { return d.Left + px(v/endX)*(d.Right-d.Left) }
-	y := func(v float64) px { return d.Bottom - px(v/endY)*(d.Bottom-d.Top) }
-	var line strings.Builder
+	d := chart{Left: f.left, Right: f.right, Top: f.top, Bottom: f.bottom}
+	var points strings.Builder
 	for i, p := range c.Points {
 		if i > 0 {
-			line.WriteByte(' ')
+			points.WriteByte(' ')
 		}
-		line.WriteString(x(sx.of(p[0])).String() + "," + y(sy.of(p[1])).String())
+		points.WriteString(f.x(p[0]).String() + "," + f.y(p[1]).String())
 	}
-	d.Line = line.String()
-	for v := 0.0; v <= endX*1.001; v += stepX {
-		d.XTicks = append(d.XTicks, tick{x(v), unit.Number(v, 2)})
+	d.Line = points.String()
+	for v := 0.0; v <= f.endX*1.001; v += f.stepX {
+		d.XTicks = append(d.XTicks, tick{f.across(v), unit.Number(v, 2)})
 	}
-	for v := 0.0; v <= endY*1.001; v += stepY {
-		d.YTicks = append(d.YTicks, tick{y(v), unit.Number(v, 2)})
+	for v := 0.0; v <= f.endY*1.001; v += f.stepY {
+		d.YTicks = append(d.YTicks, tick{f.up(v), unit.Number(v, 2)})
 	}
 	d.TickEnd, d.TickText, d.TickLeft = d.Bottom+3, d.Bottom+12, d.Left-3
-	d.XName, d.YName = tidy(c.X.Label)+", "+sx.unit, tidy(c.Y.Label)+", "+sy.unit
+	d.XName, d.YName = tidy(c.X.Label)+", "+f.sx.unit, tidy(c.Y.Label)+", "+f.sy.unit
 	d.XMid, d.YMid = (d.Left+d.Right)/2, (d.Top+d.Bottom)/2
-	put := func(m answer.Mark) {
-		v := m.Value
-		switch {
-		case !usable(v) || v <= 0:
-		case m.Axis == "y" && sy.of(v) <= endY:
-			at := y(sy.of(v))
-			k := mark{X1: d.Left, Y1: at, X2: d.Right, Y2: at, TextX: d.Right + 3, TextY: at + 3, Text: cut(m.Label, 18), Own: m.Own}
-			d.Lines = append(d.Lines, k)
-		case m.Axis == "x" && sx.of(v) <= endX:
-			at := x(sx.of(v))
-			k := mark{X1: at, Y1: d.Top, X2: at, Y2: d.Bottom, TextX: at + 3, TextY: d.Top + 8, Text: cut(m.Label, 24), Own: m.Own}
-			if at > d.XMid {
-				k.TextX, k.Anchor = at-3, "end"
-			}
+	for _, m := range c.Marks {
+		if k, ok := f.mark(m); ok {
 			d.Lines = append(d.Lines, k)
 		}
+	}
+	apart(d.Lines)
+	return d, f.says(c, d.Lines), true
+}
+
+// A frame is where a curve's values lie on its picture.
+type frame struct {
+	sx, sy                   scale
+	stepX, stepY, endX, endY float64 // in the reader's units
+	left, right, top, bottom px
+}
+
+// frameOf finds the axes of a curve; ok is false where it cannot be drawn. The y
+// axis reaches to the first rating above the curve but never so far that the
+// curve lies flat at the foot.
+func frameOf(c answer.Curve, sys unit.System) (f frame, ok bool) {
+	f = frame{sx: scaleOf(c.X.Unit, sys), sy: scaleOf(c.Y.Unit, sys),
+		left: chartLeft, right: chartWide - chartRight, top: chartTop, bottom: chartHigh - chartEnd}
+	maxX, maxY := 0.0, 0.0
+	for _, p := range c.Points {
+		if !usable(p[0]) || !usable(p[1]) || p[0] < 0 || p[1] < 0 {
+			return f, false
+		}
+		maxX, maxY = math.Max(maxX, f.sx.of(p[0])), math.Max(maxY, f.sy.of(p[1]))
+	}
+	if maxX <= 0 || maxY <= 0 {
+		return f, false
 	}
 	for _, m := range c.Marks {
-		put(m)
+		if m.Axis == "y" && m.Own && usable(m.Value) && m.Value > 0 && f.sy.of(m.Value) < 3*maxY {
+			maxY = math.Max(maxY, f.sy.of(m.Value))
+		}
 	}
-	// Words that would stand on each other: those of this boat stay.
-	for _, own := range []bool{true, false} {
-		for i := range d.Lines {
-			k := &d.Lines[i]
-			if k.Own != own || k.Y1 != k.Y2 {
-				continue
-			}
-			for j := range d.Lines {
-				o := d.Lines[j]
-				if j != i && o.Text != "" && o.Y1 == o.Y2 && (o.Own || j < i) && !own && math.Abs(float64(o.TextY-k.TextY)) < 8 {
-					k.Text = ""
-				}
+	f.stepX, f.stepY = step(maxX), step(maxY)
+	f.endX, f.endY = math.Ceil(maxX/f.stepX-1e-9)*f.stepX, math.Ceil(maxY*1.04/f.stepY)*f.stepY
+	return f, true
+}
+
+// across and up place a value in the reader's units, x and y one in SI.
+func (f frame) across(v float64) px { return f.left + px(v/f.endX)*(f.right-f.left) }
+func (f frame) up(v float64) px     { return f.bottom - px(v/f.endY)*(f.bottom-f.top) }
+func (f frame) x(si float64) px     { return f.across(f.sx.of(si)) }
+func (f frame) y(si float64) px     { return f.up(f.sy.of(si)) }
+
+// mark draws one line across the picture with its words; ok is false where it
+// lies beyond the axes.
+func (f frame) mark(m answer.Mark) (k mark, ok bool) {
+	switch v := m.Value; {
+	case !usable(v) || v <= 0:
+	case m.Axis == "y" && f.sy.of(v) <= f.endY:
+		at := f.y(v)
+		return mark{X1: f.left, Y1: at, X2: f.right, Y2: at, TextX: f.right + 3, TextY: at + 3, Text: cut(m.Label, 18), Own: m.Own}, true
+	case m.Axis == "x" && f.sx.of(v) <= f.endX:
+		at := f.x(v)
+		k = mark{X1: at, Y1: f.top, X2: at, Y2: f.bottom, TextX: at + 3, TextY: f.top + 8, Text: cut(m.Label, 24), Own: m.Own}
+		if at > (f.left+f.right)/2 {
+			k.TextX, k.Anchor = at-3, "end"
+		}
+		return k, true
+	}
+	return k, false
+}
+
+// nearText is how near two words may stand to each other.
+const nearText = 8
+
+// apart takes out words that would stand on each other: those of this boat stay.
+func apart(marks []mark) {
+	for i := range marks {
+		k := &marks[i]
+		if k.Own || k.Y1 != k.Y2 {
+			continue
+		}
+		for j, o := range marks {
+			if j != i && o.Text != "" && o.Y1 == o.Y2 && (o.Own || j < i) && math.Abs(float64(o.TextY-k.TextY)) < nearText {
+				k.Text = ""
 			}
 		}
 	}
+}
+
+// says tells the curve in words.
+func (f frame) says(c answer.Curve, marks []mark) string {
 	first, final := c.Points[0], c.Points[len(c.Points)-1]
-	says := "From " + say(sy, first[1]) + " at " + say(sx, first[0]) + " to " + say(sy, final[1]) + " at " + say(sx, final[0]) + "."
-	for _, k := range d.Lines {
+	t := "From " + say(f.sy, first[1]) + " at " + say(f.sx, first[0]) + " to " + say(f.sy, final[1]) + " at " + say(f.sx, final[0]) + "."
+	for _, k := range marks {
 		if k.Own && k.Text != "" {
-			says += " Marked: " + k.Text + "."
+			t += " Marked: " + k.Text + "."
 		}
 	}
-	return d, says, true
+	return t
 }
 
 func say(s scale, si float64) string {

@@ -10,8 +10,36 @@ import (
 // Markdown writes the sheet as Markdown: the same matter in the same order, with
 // points of the curves in place of the pictures.
 func Markdown(a answer.Answer, opts Options) []byte {
-	p := layOut(a, opts)
+	p := layOut(a, opts, settings[0]) // there is no page to fill
 	var m markdown
+	m.head(p)
+	m.table("The boat, as told", []string{"", "", "said"}, p.Boat)
+	m.table("Which kind", []string{"", "", "why"}, p.Choices)
+	m.parts(p)
+	m.figures(p)
+	for _, c := range p.Curves {
+		m.curve(c, opts)
+	}
+	for _, pic := range p.Pictures {
+		if pic.Kind != "chart" {
+			m.line("## " + plain(pic.Title))
+			m.line(plain(pic.Says))
+		}
+	}
+	m.list("Cautions", p.Cautions)
+	m.table("Still assumed: how to measure it", []string{"", "taken as", "measure"}, p.Measures)
+	m.table("Assumed as well", []string{"", "", "why"}, p.Assumed)
+	var sources []string
+	for _, s := range p.Sources {
+		sources = append(sources, fmt.Sprintf("%d: %s: %s", s.N, s.Title, s.Basis))
+	}
+	m.list("Sources", sources)
+	m.foot(p)
+	return []byte(strings.TrimRight(m.b.String(), "\n") + "\n")
+}
+
+// head is the title, the blanks to fill in, and what is said first.
+func (m *markdown) head(p page) {
 	m.line("# Trolling motor fit sheet")
 	m.line("Shop: ____________ Customer: ____________ Date: ____________")
 	m.line("Boat: ____________ Telephone: ____________ Fitted by: ____________")
@@ -21,8 +49,10 @@ func Markdown(a answer.Answer, opts Options) []byte {
 	for _, x := range p.Problems {
 		m.line("Note: " + plain(x))
 	}
-	m.table("The boat, as told", []string{"", "", "said"}, p.Boat)
-	m.table("Which kind", []string{"", "", "why"}, p.Choices)
+}
+
+// parts is the rig with its prices, and the motors that were second best.
+func (m *markdown) parts(p page) {
 	if len(p.Parts) > 0 {
 		m.line("## Parts list, " + plain(p.Shelf))
 		m.row("What", "Item", "Count", "Each", "Sum")
@@ -49,42 +79,26 @@ func Markdown(a answer.Answer, opts Options) []byte {
 	if len(p.Alternates) > 0 && p.Order != "" {
 		m.line("Order: " + plain(p.Order) + ".")
 	}
-	if len(p.Groups) > 0 {
-		m.line("## Figures and how they come about")
-		m.row("", "", "may lie between", "working", "source")
-		m.row("---", "---", "---", "---", "---")
-		for _, g := range p.Groups {
-			for _, f := range g.Figures {
-				m.row(f.Label, f.Value, f.Band, f.How, f.Source)
-			}
-		}
-		m.end()
+}
+
+// figures is every figure with its working.
+func (m *markdown) figures(p page) {
+	if len(p.Groups) == 0 {
+		return
 	}
-	for _, c := range p.Curves {
-		m.curve(c, opts)
-	}
-	for _, pic := range p.Pictures {
-		if pic.Kind != "chart" {
-			m.line("## " + plain(pic.Title))
-			m.line(plain(pic.Says))
+	m.line("## Figures and how they come about")
+	m.row("", "", "may lie between", "working", "source")
+	m.row("---", "---", "---", "---", "---")
+	for _, g := range p.Groups {
+		for _, f := range g.Figures {
+			m.row(f.Label, f.Value, f.Band, f.How, f.Source)
 		}
 	}
-	if len(p.Cautions) > 0 {
-		m.line("## Cautions")
-		for _, c := range p.Cautions {
-			m.item(c)
-		}
-		m.end()
-	}
-	m.table("Still assumed: how to measure it", []string{"", "taken as", "measure"}, p.Measures)
-	m.table("Assumed as well", []string{"", "", "why"}, p.Assumed)
-	if len(p.Sources) > 0 {
-		m.line("## Sources")
-		for _, s := range p.Sources {
-			m.item(fmt.Sprintf("%d: %s: %s", s.N, s.Title, s.Basis))
-		}
-		m.end()
-	}
+	m.end()
+}
+
+// foot is what was cut, what to write down on first use, and the notice.
+func (m *markdown) foot(p page) {
 	if len(p.Left) > 0 {
 		m.line("Not listed here: " + strings.Join(p.Left, ", ") + ".")
 	}
@@ -94,7 +108,6 @@ func Markdown(a answer.Answer, opts Options) []byte {
 		m.line("---")
 		m.line(plain(p.Notice))
 	}
-	return []byte(strings.TrimRight(m.b.String(), "\n") + "\n")
 }
 
 type markdown struct{ b strings.Builder }
@@ -102,6 +115,17 @@ type markdown struct{ b strings.Builder }
 func (m *markdown) line(s string) { m.b.WriteString(s + "\n\n") }
 func (m *markdown) item(s string) { m.b.WriteString("- " + plain(s) + "\n") }
 func (m *markdown) end()          { m.b.WriteString("\n") }
+
+func (m *markdown) list(title string, items []string) {
+	if len(items) == 0 {
+		return
+	}
+	m.line("## " + title)
+	for _, x := range items {
+		m.item(x)
+	}
+	m.end()
+}
 
 func (m *markdown) row(cells ...string) {
 	for _, c := range cells {

@@ -3,6 +3,7 @@ package sheet
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -62,83 +63,16 @@ type picture struct {
 	Drawing any
 }
 
-// room is how many entries of each kind a sheet has, and how many characters
-// each may take, so that it stays on two pages whatever the Answer holds.
-type room struct {
-	boat, assumed, measures, parts, cautions, problems, sources, choices, figures, offers int
-	name, value, said, why, how, caution, measure, lead                                   int
-}
-
-// Three settings were found by printing: a usual sheet in a type that reads
-// well, a fuller one in smaller type, and one beyond all use with short texts.
-var (
-	usual = room{boat: 16, assumed: 18, measures: 7, parts: 14, cautions: 6, problems: 3, sources: 12, choices: 7, figures: 34, offers: 2,
-		name: 34, value: 40, said: 40, why: 90, how: 105, caution: 200, measure: 140, lead: 400}
-	dense = room{boat: 26, assumed: 18, measures: 7, parts: 12, cautions: 6, problems: 3, sources: 12, choices: 7, figures: 36, offers: 2,
-		name: 34, value: 60, said: 30, why: 60, how: 58, caution: 160, measure: 120, lead: 400}
-	full = room{boat: 18, assumed: 12, measures: 6, parts: 12, cautions: 5, problems: 2, sources: 12, choices: 7, figures: 32, offers: 2,
-		name: 30, value: 26, said: 26, why: 42, how: 44, caution: 110, measure: 100, lead: 240}
-)
-
-// The weights up to which a sheet has the usual room, and the dense one.
-const (
-	usualLines = 93
-	denseLines = 122
-)
-
-// weight counts what takes room on paper, in lines of about equal height.
-func weight(a answer.Answer) int {
-	n := len(a.Understood) + 2*len(a.Choices) + len(a.Parts) + 2*len(a.Problems) + 2*len(a.Cautions) + len(a.Measures) +
-		len(a.Assumed)/3 + len(a.Passages)/2 + len(a.Offers) + len(a.Figures)
-	for _, f := range a.Figures {
-		n += min(len(f.How), usual.how) / halfHow
-	}
-	return n
-}
-
-// halfHow is about how many characters of a working take one line.
-const halfHow = 62
-
-func layOut(a answer.Answer, opts Options) page {
-	r, w := usual, weight(a)
-	switch {
-	case w > denseLines:
-		r = full
-	case w > usualLines:
-		r = dense
-	}
-	p := page{Lead: cut(a.Headline, r.lead), Notice: tidy(a.Notice), Shelf: cut(a.Shelf, 60), Curves: a.Curves, Units: opts.Units, Dense: w > usualLines, Full: w > denseLines}
-	for _, u := range limit(&p, a.Understood, r.boat, "facts") {
-		value := u.Display
-		if value == "" {
-			value = u.Text
-		}
-		switch value {
-		case "true":
-			value = "yes"
-		case "false":
-			value = "no"
-		}
-		p.Boat = append(p.Boat, entry{Name: label(u.Label, u.Slot, r.name), Value: cut(value, r.value), Note: unlike(u.Said, value, r.said)})
-	}
+// layOut fills a page in one setting.
+func layOut(a answer.Answer, opts Options, set setting) page {
+	r := set.room
+	p := page{Lead: cut(a.Headline, r.lead), Notice: tidy(a.Notice), Shelf: cut(a.Shelf, 60), Curves: a.Curves, Units: opts.Units, Dense: set.dense, Full: set.full}
+	p.boat(a, r)
 	p.Groups = grouped(limit(&p, a.Figures, r.figures, "figures"), a.Steps, r.how)
 	for _, c := range limit(&p, a.Choices, r.choices, "choices") {
 		p.Choices = append(p.Choices, entry{Name: label("", c.ID, r.name), Value: cut(c.Pick, r.value), Note: cut(c.Why, r.why)})
 	}
-	measured := map[string]bool{}
-	for _, m := range limit(&p, a.Measures, r.measures, "measures") {
-		measured[m.Slot] = true
-		p.Measures = append(p.Measures, entry{Name: label(m.Label, m.Slot, r.name), Value: cut(m.Taken, r.value), Note: cut(m.How, r.measure)})
-	}
-	var rest []answer.Assumed
-	for _, x := range a.Assumed {
-		if !measured[x.Slot] { // otherwise its value stands with how to measure it
-			rest = append(rest, x)
-		}
-	}
-	for _, x := range limit(&p, rest, r.assumed, "assumptions") {
-		p.Assumed = append(p.Assumed, entry{Name: label(x.Label, x.Slot, 44), Value: cut(x.Display, r.value), Note: cut(x.Why, r.why)})
-	}
+	p.open(a, r)
 	for _, c := range limit(&p, a.Cautions, r.cautions, "cautions") {
 		p.Cautions = append(p.Cautions, cut(c.Text, r.caution))
 	}
@@ -159,6 +93,50 @@ func layOut(a answer.Answer, opts Options) page {
 		}
 	}
 	return p
+}
+
+// toldBeside are what a customer tells that is no fact of the boat's card but is
+// reckoned with: it stands among the steps alone.
+var toldBeside = []string{"boat.speed-measured", "wind.gust", "use.distance", "battery.charge-left"}
+
+// boat lists what was told of it.
+func (p *page) boat(a answer.Answer, r room) {
+	for _, st := range a.Steps {
+		if slices.Contains(toldBeside, st.ID) && st.Said != "" && st.Formula == "" {
+			a.Understood = append(slices.Clone(a.Understood), answer.Understood{Slot: st.ID, Label: st.Label, Display: st.Result, Said: st.Said})
+		}
+	}
+	for _, u := range limit(p, a.Understood, r.boat, "facts") {
+		value := u.Display
+		if value == "" {
+			value = u.Text
+		}
+		switch value {
+		case "true":
+			value = "yes"
+		case "false":
+			value = "no"
+		}
+		p.Boat = append(p.Boat, entry{Name: label(u.Label, u.Slot, r.name), Value: cut(value, r.value), Note: unlike(u.Said, value, r.said)})
+	}
+}
+
+// open lists what is still assumed: first what can be measured, and how.
+func (p *page) open(a answer.Answer, r room) {
+	measured := map[string]bool{}
+	for _, m := range limit(p, a.Measures, r.measures, "measures") {
+		measured[m.Slot] = true
+		p.Measures = append(p.Measures, entry{Name: label(m.Label, m.Slot, r.name), Value: cut(m.Taken, r.value), Note: cut(m.How, r.measure)})
+	}
+	var rest []answer.Assumed
+	for _, x := range a.Assumed {
+		if !measured[x.Slot] { // otherwise its value stands with how to measure it
+			rest = append(rest, x)
+		}
+	}
+	for _, x := range limit(p, rest, r.assumed, "assumptions") {
+		p.Assumed = append(p.Assumed, entry{Name: label(x.Label, x.Slot, 60), Value: cut(x.Display, r.value), Note: cut(x.Why, r.why)})
+	}
 }
 
 // unlike is what was said, where it is more than the value over again.

@@ -3,6 +3,7 @@
 //
 //	sheet.go     the two forms
 //	page.go      what stands on the sheet, the same for both
+//	room.go      how much of it has room on two pages
 //	groups.go    figures gathered by what they settle
 //	side.go      bow, mount, waterline and shaft from the side, to scale
 //	chart.go     a curve with its marks: thrust against wind, hours against throttle
@@ -50,7 +51,7 @@ func HTML(a answer.Answer, opts Options) ([]byte, error) {
 	if err != nil {
 		return nil, fmt.Errorf("fit sheet: %w", err)
 	}
-	if err := pages.ExecuteTemplate(&b, "page.html", layOut(a, opts)); err != nil {
+	if err := pages.ExecuteTemplate(&b, "page.html", fitting(a, opts)); err != nil {
 		return nil, fmt.Errorf("fit sheet: %w", err)
 	}
 	return b.Bytes(), nil

@@ -348,9 +348,9 @@ func most() answer.Answer {
 	return a
 }
 
-// fullOf gives an answer of at least some weight, with texts of the length that
-// the program writes.
-func fullOf(lines int) answer.Answer {
+// fullOf gives the fullest answer that one setting takes, with texts of the
+// length that the program writes.
+func fullOf(set int) answer.Answer {
 	a := fitted()
 	ids := []string{"load", "thrust", "hold", "shaft", "motor", "bank", "runtime", "wire", "breaker", "charger"}
 	add := []func(i int){
@@ -392,8 +392,12 @@ func fullOf(lines int) answer.Answer {
 			}
 		},
 	}
-	for i := 0; weight(a) < lines; i++ {
+	for i := range 400 {
+		before := a
 		add[i%len(add)](i)
+		if p := layOut(a, Options{}, settings[set]); p.height(settings[set]) > twoPages || len(p.Left) > 0 {
+			return before
+		}
 	}
 	return a
 }
@@ -404,5 +408,39 @@ func TestWhatIsCutIsCounted(t *testing.T) {
 		if !strings.Contains(page, want) {
 			t.Errorf("the sheet does not say %q", want)
 		}
+	}
+}
+
+// A speed that was measured is no fact of the card, and stands with the boat all
+// the same.
+func TestMeasuredSpeedIsTold(t *testing.T) {
+	a := fitted()
+	a.Steps = append(a.Steps, answer.Step{ID: "boat.speed-measured", Label: "Speed measured on this boat", From: "said", Value: num(1.43), Unit: "m/s", Result: "3.2 mph", Said: "3.2 mph"})
+	page := written(t, a)
+	boat, _, _ := strings.Cut(page[strings.Index(page, "The boat, as told"):], "</section>")
+	if !strings.Contains(boat, "Speed measured on this boat") || !strings.Contains(boat, "3.2 mph") {
+		t.Errorf("the boat as told: %s", boat)
+	}
+}
+
+// A sheet takes the roomiest setting in which it stays on two pages.
+func TestRoom(t *testing.T) {
+	last := -1
+	for i := range settings[:len(settings)-1] {
+		a := fullOf(i)
+		if p := layOut(a, Options{}, settings[i]); p.height(settings[i]) > twoPages {
+			t.Errorf("setting %d: %.0f points", i, p.height(settings[i]))
+		}
+		if n := len(a.Figures) + len(a.Understood) + len(a.Assumed); n < last && i%2 == 0 {
+			t.Errorf("setting %d holds %d entries, a roomier one %d", i, n, last)
+		} else if i%2 == 0 {
+			last = n
+		}
+	}
+	if p := fitting(most(), Options{}); !p.Full {
+		t.Error("a sheet with every list full is not set in the smallest type")
+	}
+	if p := fitting(fitted(), Options{}); p.Dense {
+		t.Error("a usual sheet is set in small type")
 	}
 }

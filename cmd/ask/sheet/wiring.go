@@ -71,30 +71,8 @@ func drawWiring(a answer.Answer, _ Options) (picture, bool) {
 		return picture{}, false
 	}
 	strings := n / series
-	const (
-		left, wide, gap, tall, between = 24.0, 34.0, 10.0, 30.0, 12.0
-		top                            = 62.0
-	)
-	d := wiring{Minus: left, BreakerText: breaker, GaugeText: gauge, Volt: voltText}
-	width := float64(series)*(wide+gap) - gap
-	d.Plus = px(left + 14 + width + 14)
-	for s := range strings {
-		y := top + float64(s)*(tall+between)
-		mid := px(y + tall/2)
-		for i := range series {
-			x := left + 14 + float64(i)*(wide+gap)
-			d.Batteries = append(d.Batteries, box{px(x), px(y), wide, tall, px(x + wide/2), mid + 3, eachText})
-			from := px(x - gap)
-			if i == 0 {
-				from = d.Minus
-			}
-			d.Links = append(d.Links, line{from, mid, px(x), mid})
-		}
-		d.Links = append(d.Links, line{px(left + 14 + width), mid, d.Plus, mid})
-	}
-	d.Top = px(top + tall/2)
-	d.Bottom = px(top + float64(strings-1)*(tall+between) + tall/2)
-	low := px(top + float64(strings)*(tall+between) + 6)
+	d, low := rack(series, strings, eachText)
+	d.BreakerText, d.GaugeText, d.Volt = breaker, gauge, voltText
 	d.Rail, d.Return = 34, low
 	d.BreakerLeft, d.BreakerRight = d.Plus+14, d.Plus+36
 	d.Plug, d.Motor = 286, 330
@@ -105,19 +83,53 @@ func drawWiring(a answer.Answer, _ Options) (picture, bool) {
 	if x, text, ok := value(a, "breaker.distance"); ok && x > 0 {
 		d.DistanceText = "within " + text + " of the battery"
 	}
-	d.BankText = fmt.Sprintf("%d in series", series)
-	switch {
-	case n == 1:
-		d.BankText = "one battery"
-	case strings > 1 && series > 1:
-		d.BankText = fmt.Sprintf("%d strings of %d in series", strings, series)
-	case strings > 1:
-		d.BankText = fmt.Sprintf("%d side by side", strings)
-	}
+	d.BankText = bankText(series, strings)
 	says := fmt.Sprintf("The bank of %s: %s, %s each. From its positive end through a breaker of %s", voltText, d.BankText, eachText, breaker)
 	if d.DistanceText != "" {
 		says += ", " + d.DistanceText + ","
 	}
 	says += " and " + gauge + " wire to the plug and the motor, and by the same wire back to the negative end. A schematic, not to scale."
 	return picture{Kind: "wiring", ID: "wiring", Title: "Wiring of the bank, schematic", Says: says, Drawing: d}, true
+}
+
+// rack draws the batteries with their links between the two bars, and says where
+// the room below them begins.
+func rack(series, strings int, each string) (d wiring, low px) {
+	const (
+		left, wide, gap, tall, between = 24.0, 34.0, 10.0, 30.0, 12.0
+		top                            = 62.0
+	)
+	d.Minus = left
+	width := float64(series)*(wide+gap) - gap
+	d.Plus = px(left + 14 + width + 14)
+	for s := range strings {
+		y := top + float64(s)*(tall+between)
+		mid := px(y + tall/2)
+		for i := range series {
+			x := left + 14 + float64(i)*(wide+gap)
+			d.Batteries = append(d.Batteries, box{px(x), px(y), wide, tall, px(x + wide/2), mid + 3, each})
+			from := px(x - gap)
+			if i == 0 {
+				from = d.Minus
+			}
+			d.Links = append(d.Links, line{from, mid, px(x), mid})
+		}
+		d.Links = append(d.Links, line{px(left + 14 + width), mid, d.Plus, mid})
+	}
+	d.Top = px(top + tall/2)
+	d.Bottom = px(top + float64(strings-1)*(tall+between) + tall/2)
+	return d, px(top + float64(strings)*(tall+between) + 6)
+}
+
+// bankText says how the batteries are joined.
+func bankText(series, strings int) string {
+	switch {
+	case series*strings == 1:
+		return "one battery"
+	case strings > 1 && series > 1:
+		return fmt.Sprintf("%d strings of %d in series", strings, series)
+	case strings > 1:
+		return fmt.Sprintf("%d side by side", strings)
+	}
+	return fmt.Sprintf("%d in series", series)
 }

@@ -93,6 +93,9 @@ func (b Boats) Keep(name string, c card.Card) (card.Kept, error) {
 	if err != nil {
 		return card.Kept{}, err
 	}
+	if !strings.ContainsFunc(name, func(r rune) bool { return unicode.IsLetter(r) || unicode.IsNumber(r) || unicode.IsSymbol(r) }) {
+		return card.Kept{}, errors.New("a boat's name wants a letter or a digit")
+	}
 	unlock, err := b.lock()
 	if err != nil {
 		return card.Kept{}, err

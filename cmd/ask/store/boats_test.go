@@ -179,7 +179,7 @@ func TestNewerFormIsLeftAlone(t *testing.T) {
 
 func TestNames(t *testing.T) {
 	b := Boats{t.TempDir()}
-	names := []string{"heron", "../heron", "..", ".", "/etc/passwd", `c:\boot`, "con", "NUL.txt", "aux", "com1", "lpt9", "a/b", "möwe", "mowe", "mo-we", "mo we",
+	names := []string{"heron", "../heron", "/etc/passwd", `c:\boot`, "con", "NUL.txt", "aux", "com1", "lpt9", "a/b", "möwe", "mowe", "mo-we", "mo we",
 		"héron", "鷺", "鷺鷺", "~", "-rf", "heron.yaml", "lock", strings.Repeat("x", longestName), strings.Repeat("鷺", longestName), "a\u0301", "heron?", "heron*", "COM\u00b9"}
 	files := map[string]string{}
 	for _, n := range names {
@@ -204,7 +204,7 @@ func TestNames(t *testing.T) {
 	if c, err := b.Open("\u00e1"); err != nil || c.Kept.Name != "\u00e1" {
 		t.Errorf("one letter in two forms is two boats: %v", err)
 	}
-	for _, bad := range []string{"", "   ", "a\x00b", "a\x1bb", "\u202egnp", strings.Repeat("x", longestName+1)} {
+	for _, bad := range []string{"", "   ", ".", "..", "-", "a\x00b", "a\x1bb", "\u202egnp", strings.Repeat("x", longestName+1)} {
 		if _, err := b.Keep(bad, heron()); err == nil {
 			t.Errorf("%q was kept", bad)
 		}

@@ -1,5 +1,7 @@
 package text
 
+import "sort"
+
 // block is a part of the page that can be drawn with fewer of its items, or
 // with each in short. A nil block is a part that this answer has not.
 type block struct {
@@ -86,8 +88,12 @@ func (p page) fit(blocks []*block, limit int) []line {
 			if rule.short && !b.short && height(on) > limit {
 				b.short = true
 			}
-			for b.items > rule.keep && height(on) > limit {
-				b.items--
+			if most := b.items; most > rule.keep && height(on) > limit {
+				// More items never take fewer lines.
+				b.items = most - sort.Search(most-rule.keep, func(fewer int) bool {
+					b.items = most - fewer
+					return height(on) <= limit
+				})
 			}
 		}
 	}

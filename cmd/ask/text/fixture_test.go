@@ -134,9 +134,12 @@ func why() answer.Answer {
 		Steps: []answer.Step{
 			{ID: "load.total", Label: "Loaded weight", From: "said", Result: "1,900 lb", Said: "1,900 lb loaded"},
 			{ID: "wind.speed", Label: "Wind", From: "said", Result: "15 mph", Band: "12 to 20 mph", Said: "windy"},
-			{ID: "area.frontal", Label: "Frontal area", From: "assumed", Result: "1.8 m2", Why: "vee of 18 ft", Source: "from memory"},
-			{ID: "thrust.rule", Label: "Thrust by weight", From: "computed", Result: "38 lb", Formula: "loaded weight x thrust per weight", Working: "1,900 lb x 2 lb per 100 lb", Source: "common practice, no published source"},
-			{ID: "thrust.need", Label: "Thrust needed", From: "computed", Result: "58 lb", Band: "38 to 93 lb", Formula: "the larger of thrust by weight and thrust in the wind", Working: "max(38 lb, 58 lb)", Source: "common practice", Warnings: []string{"the wind is a word, not a measure"}},
+			{ID: "area.frontal", Label: "Frontal area", From: "assumed", Result: "19.4 ft2", Why: "vee of 18 ft", Source: "from memory"},
+			{ID: "thrust.ratio", Label: "Thrust per weight", From: "computed", Rank: "behind", Result: "2 lb per 100 lb", Formula: "2 lb per 100 lb", Working: "2 lb per 100 lb", Source: "common practice, no published source"},
+			{ID: "thrust.rule", Label: "Thrust by weight", From: "computed", Rank: "beaten", Result: "38 lb", Formula: "loaded weight x thrust per weight", Working: "1,900 lb x 2 lb per 100 lb", Comes: "38 lb", Source: "common practice, no published source"},
+			{ID: "thrust.wind", Label: "Thrust for the wind", From: "computed", Result: "58 lb", Band: "36 to 93 lb", Formula: "pull against the wind x reserve / (1 - way / free speed)", Working: "42.1 lb x 1.2 / (1 - 0.9 mph / 6.9 mph)", Comes: "58.1 lb", Source: "force balance"},
+			{ID: "thrust.balance", Label: "Thrust by forces", From: "computed", Passed: true, Result: "58 lb", Formula: "thrust for the wind", Working: "58.1 lb", Comes: "58.1 lb", Source: "force balance"},
+			{ID: "thrust.need", Label: "Thrust needed", From: "computed", Result: "58 lb", Band: "38 to 93 lb", Formula: "the larger of thrust by weight and thrust by forces", Working: "the larger of 38 lb and 58.1 lb", Comes: "58.1 lb", Source: "common practice", Warnings: []string{"the wind is a word, not a measure"}},
 		},
 	}
 }

@@ -7,13 +7,14 @@ import (
 )
 
 // news keeps of a follow-up what moved: the customer has just read the rest.
-// The headline, what changed, problems and the question back always stay.
+// What changed comes first; the headline, problems and the question back always
+// stay.
 func news(a answer.Answer) answer.Answer {
 	a.Figures = kept(a.Figures, func(f answer.Figure) bool { return f.Moved && (f.Asked || f.Decides) })
 	a.Choices = kept(a.Choices, func(c answer.Choice) bool { return c.Moved })
 	a.Cautions = kept(a.Cautions, func(c answer.Caution) bool { return c.Moved })
 	a.Assumed, a.Parts = nil, nil
-	if !slices.ContainsFunc(a.Figures, func(f answer.Figure) bool { return slices.Contains(shelved, f.ID) }) {
+	if !slices.ContainsFunc(a.Offers, func(o answer.Offer) bool { return o.Moved }) {
 		a.Offers = nil
 	}
 	cited := map[int]bool{}
@@ -35,9 +36,6 @@ func news(a answer.Answer) answer.Answer {
 	a.Passages = kept(a.Passages, func(q answer.Passage) bool { return q.Quoted || cited[q.N] })
 	return a
 }
-
-// shelved are the figures that send a customer to another part of the shelf.
-var shelved = []string{"thrust.class", "thrust.need", "system.voltage", "shaft.class", "bank.count", "bank.capacity"}
 
 // kept copies what a test keeps; the answer's own lists stay whole.
 func kept[T any](list []T, keep func(T) bool) []T {

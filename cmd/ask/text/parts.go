@@ -128,7 +128,7 @@ func origin(q answer.Passage) string {
 }
 
 // figures shows the figures that were asked for or that decided; all of them
-// where none is marked.
+// where none is marked and no table stands for them.
 func (p page) figures(a answer.Answer) *block {
 	var shown []answer.Figure
 	for _, f := range a.Figures {
@@ -136,7 +136,7 @@ func (p page) figures(a answer.Answer) *block {
 			shown = append(shown, f)
 		}
 	}
-	if shown == nil {
+	if shown == nil && len(a.Tables) == 0 {
 		shown = a.Figures
 	}
 	return &block{name: "figures", items: len(shown), draw: func(n int, short bool) []line {
@@ -163,7 +163,7 @@ func foremost(figures []answer.Figure, n int) []answer.Figure {
 // leastHow columns are left for it.
 const (
 	widestLabel = 34
-	widestValue = 30
+	widestValue = 32
 	leastHow    = 16
 )
 

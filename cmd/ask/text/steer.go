@@ -136,11 +136,16 @@ func (p page) why(a answer.Answer) []*block {
 		p.headline(a.Headline),
 		p.problems("problems", a.Question, a.Problems),
 	}
-	for i, s := range a.Steps {
-		b := one(s.ID, p.step(s))
-		if b != nil && i > 0 {
-			b.close = s.Formula == "" && a.Steps[i-1].Formula == ""
+	wordless := false
+	for _, s := range a.Steps {
+		if s.Rank == "behind" { // what it leads to did not decide
+			continue
 		}
+		b, brief := one(s.ID, p.step(s)), s.Formula == "" || s.Rank != "" || s.Passed
+		if b != nil {
+			b.close = brief && wordless
+		}
+		wordless = brief
 		blocks = append(blocks, b)
 	}
 	return append(blocks, p.verbatim(a.Reply))
@@ -157,12 +162,14 @@ func (p page) step(s answer.Step) []line {
 			lines = append(lines, p.wrap("  ", "    ", words(lead+text))...)
 		}
 	}
-	add("= ", s.Formula)
-	if s.Working != s.Formula {
-		add("= ", s.Working)
-	}
-	if s.Formula != "" {
-		add("source: ", s.Source)
+	if s.Rank == "" && !s.Passed {
+		add("= ", s.Formula)
+		if s.Working != s.Formula {
+			add("= ", worked(s))
+		}
+		if s.Formula != "" {
+			add("source: ", s.Source)
+		}
 	}
 	for _, w := range s.Warnings {
 		add("note: ", w)
@@ -170,9 +177,21 @@ func (p page) step(s answer.Step) []line {
 	return lines
 }
 
+// worked is a working with what it comes to. An equation has said so already.
+func worked(s answer.Step) string {
+	if s.Comes == "" || strings.Contains(s.Working, " = ") || strings.Contains(s.Working, ": ") || strings.HasPrefix(s.Working, s.Comes+",") {
+		return s.Working
+	}
+	return s.Working + " = " + s.Comes
+}
+
 // given says where a step comes from that no formula gave.
 func given(s answer.Step) string {
 	switch {
+	case s.Rank == "beaten":
+		return ", the smaller; how it is found: :why " + s.ID
+	case s.Passed:
+		return ", from " + s.Formula
 	case s.Formula != "":
 		return ""
 	case s.From == "said" && s.Said != "":

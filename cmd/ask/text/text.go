@@ -93,11 +93,16 @@ func (p page) talk(a answer.Answer) []*block {
 	if a.Headline == "" && choices.items > 0 {
 		quotes, choices = choices, quotes // the pick first, then what it rests on
 	}
-	return []*block{
+	head := []*block{
 		p.headline(a.Headline),
 		p.problems("problems", a.Question, grave),
 		p.changed(a.Changed),
 		p.verbatim(a.Reply),
+	}
+	if a.FollowUp { // the customer knows the pick, and waits for what became of it
+		head = []*block{head[1], head[2], head[3], head[0]}
+	}
+	return append(head,
 		quotes,
 		p.figures(a),
 		p.offers(a),
@@ -111,7 +116,7 @@ func (p page) talk(a answer.Answer) []*block {
 		p.problems("unplaced", a.Question, slight),
 		p.ask(a.Ask),
 		p.notice(a.Notice),
-	}
+	)
 }
 
 // reply is the page for a colon word with a one-line result.

@@ -1,0 +1,7 @@
+//go:build !linux && !darwin
+
+package main
+
+import "os"
+
+func keysOnly(*os.File) {}

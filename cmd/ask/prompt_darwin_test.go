@@ -1,5 +1,0 @@
-package main
-
-import "golang.org/x/sys/unix"
-
-const getTermios = unix.TIOCGETA

@@ -1,0 +1,192 @@
+package meaning
+
+import (
+	"strings"
+
+	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
+)
+
+// A renameRow is a word that gives a number said before another meaning: "no
+// sorry, that's the wind".
+type renameRow struct {
+	word string
+	slot string
+}
+
+var renameRows = []renameRow{
+	{"wind", "wind.speed"}, {"gust", "wind.gust"}, {"current", "current.speed"}, {"tide", "current.speed"}, {"river", "current.speed"}, {"trolling", "use.speed"},
+	{"wave", "chop.height"}, {"choppy water", "chop.height"}, {"deck", "mount.height"}, {"waterline", "mount.height"}, {"shaft", "motor.shaft"}, {"wide", "boat.beam"},
+	{"depth", "water.depth"}, {"wire", "wire.run"}, {"dry", "load.dry"}, {"loaded", "load.total"}, {"gear", "load.gear"}, {"outboard", "load.engine"},
+	{"capacity plate", "load.plate"}, {"charger", "charger.current"}, {"breaker", "breaker.in-hand"}, {"pulls", "motor.current"}, {"each", "people.each"},
+}
+
+// longestRename is how many terms a turn has at most that only renames.
+const longestRename = 10
+
+// renames moves the number said last to the slot that the turn names. The turn
+// gives no number of its own, asks nothing and points back: "thats", "i meant".
+func (l *line) renames() {
+	if len(l.terms) > longestRename || len(l.r.Measures) > 0 || l.asksMark || !l.pointsAtLast() {
+		return
+	}
+	to := l.renamed(false)
+	if to == "" || l.setSlots[to] || to == "load.total" || to == "load.dry" && l.knows("load.total") && !l.knows("load.dry") {
+		return // a weight given its name is relabel's
+	}
+	f, ok := l.lastSaid(to, l.renamed(true))
+	if !ok {
+		return
+	}
+	l.drops = append(l.drops, f.Slot)
+	f.Slot, f.Row = to, "a number given its name"
+	l.put(f)
+}
+
+// pointsAtLast tells that a turn speaks of what was just said.
+func (l *line) pointsAtLast() bool {
+	for _, t := range []string{"thats", "that is", "that was", "thats was", "i meant", "i mean", "meant", "it was", "its the", "thats my", "those are", "they are", "theyre the"} {
+		if l.saysText(t) {
+			return true
+		}
+	}
+	return false
+}
+
+// renamed is the slot that a word of the turn names, one that is denied or one
+// that is not; "" for none.
+func (l *line) renamed(denied bool) string {
+	for i := range l.terms {
+		for _, row := range renameRows {
+			if l.terms[i].id == words.Of(row.word) && (l.text(i-1) == "not" || l.text(i-2) == "not" && l.filler(i-1)) == denied {
+				return row.slot
+			}
+		}
+	}
+	return ""
+}
+
+// lastSaid is the last number of a slot's unit that the turn before said, or the
+// one that stands in a slot that is denied.
+func (l *line) lastSaid(to, denied string) (found card.Fact, ok bool) {
+	for _, f := range l.before.Facts {
+		if f.Slot == to || Inner(f.Slot) && f.Slot != "wind.gust" && f.Slot != "breaker.in-hand" || unitOf[f.Slot] != unitOf[to] || f.Value == nil && f.Low == nil && f.High == nil {
+			continue
+		}
+		if f.Slot == denied {
+			return f, true
+		}
+		if f.Turn == l.before.Turn && denied == "" {
+			found, ok = f, true
+		}
+	}
+	return found, ok
+}
+
+// A unitRow is a unit that a turn puts in place of the one that was said or
+// taken: "feet!", "pounds not kilos".
+type unitRow struct {
+	words  []string
+	factor string // of the unit in factor
+	unit   string // the contract's
+	metric bool
+}
+
+var unitRows = []unitRow{
+	{[]string{"feet", "ft", "foot"}, "ft", "m", false},
+	{[]string{"inches", "inch"}, "in", "m", false},
+	{[]string{"meters", "metres", "meter", "metre"}, "m", "m", true},
+	{[]string{"cm", "centimeters", "centimetres", "centis"}, "cm", "m", true},
+	{[]string{"pounds", "lbs", "lb", "pound"}, "lb", "kg", false},
+	{[]string{"kilos", "kgs", "kg", "kilograms", "kilo"}, "kg", "kg", true},
+	{[]string{"mph", "miles an hour", "miles per hour"}, "mph", "m/s", false},
+	{[]string{"knots", "kts", "knot", "kt"}, "kn", "m/s", false},
+	{[]string{"kmh", "kph", "km/h"}, "kmh", "m/s", true},
+}
+
+// longestUnit is how many terms a turn has at most that only names a unit.
+const longestUnit = 7
+
+// newUnit puts the numbers said last in the unit that the turn names.
+func (l *line) newUnit() {
+	if len(l.terms) > longestUnit || len(l.r.Measures) > 0 || l.asksMark {
+		return
+	}
+	row := l.unitNamed()
+	if row == nil {
+		return
+	}
+	last := 0
+	for _, f := range l.before.Facts {
+		if f.Unit == row.unit && spokenUnit[f.Slot] != "" {
+			last = max(last, f.Turn)
+		}
+	}
+	if last == 0 || last < l.before.Turn-1 {
+		return
+	}
+	l.metric, l.units = row.metric, row
+	for _, f := range l.before.Facts {
+		if f.Turn != last || f.Unit != row.unit || spokenUnit[f.Slot] == "" {
+			continue
+		}
+		if was := l.unitOfFact(f); was != row.factor {
+			scaleFact(&f, factor[row.factor]/factor[was])
+			f.Row = "in another unit"
+			l.put(f)
+		}
+	}
+}
+
+// unitNamed is the unit that a turn names and says nothing else; nil for none.
+func (l *line) unitNamed() (found *unitRow) {
+	for i := range l.terms {
+		t := &l.terms[i]
+		if t.mark != 0 || t.filler || t.id == idActually || t.id == idNo || t.text == "i" || t.text == "those" || t.text == "theyre" || t.text == "mean" || t.text == "not" || t.text == "all" || t.text == "ok" || t.text == "and" {
+			continue
+		}
+		row := unitWord(t.text)
+		switch {
+		case row == nil:
+			return nil
+		case found == nil && l.text(i-1) != "not":
+			found = row
+		}
+	}
+	return found
+}
+
+func unitWord(w string) *unitRow {
+	for k := range unitRows {
+		for _, u := range unitRows[k].words {
+			if u == w {
+				return &unitRows[k]
+			}
+		}
+	}
+	return nil
+}
+
+// unitOfFact is the unit in which a fact was said, as a key of factor.
+func (l *line) unitOfFact(f card.Fact) string {
+	said := lowerASCII(f.Said)
+	for _, w := range strings.FieldsFunc(said, func(r rune) bool { return r < 'a' || r > 'z' }) {
+		if row := unitWord(w); row != nil && row.unit == f.Unit {
+			return row.factor
+		}
+		if w == "m" && f.Unit == "m" {
+			return "m"
+		}
+	}
+	if strings.Contains(said, "m/s") {
+		return "m/s"
+	}
+	bare := spokenUnit[f.Slot]
+	if to, ok := metricFor[bare]; ok && f.Bare && l.speaksMetric() {
+		return to
+	}
+	if strings.Contains(said, "\"") {
+		return "in"
+	}
+	return bare
+}
