@@ -19,8 +19,12 @@ import (
 func (s *Session) talk(line string) answer.Answer {
 	reading := read.Read(line)
 	out := meaning.Bind(reading, s.now.card)
-	if out.Metric && !s.set {
+	switch {
+	case s.set:
+	case out.Metric:
 		s.sys = metric
+	case s.now.card.Metric && !out.Card.Metric && out.Command == meaning.None && len(out.Changed) > 0: // "feet, sorry"
+		s.sys = s.r.opts.Units
 	}
 	a := answer.Answer{Question: line, Read: reads(reading), Problems: problems(out.Problems), Corrected: corrections(out.Corrected)}
 	before := s.now
@@ -48,7 +52,7 @@ func (s *Session) talk(line string) answer.Answer {
 	}
 	topics := topicsOf(out, s.now.topics)
 	a.FollowUp = goesOn(out, s.now.topics)
-	chosenBetween(&a)
+	markAside(&a)
 	if len(out.Changed) == 0 && !figured(topics) {
 		talkOnly(&a)
 	}
@@ -182,16 +186,28 @@ func (s *Session) compareTurns(a *answer.Answer, in advise.In, before state, old
 	}
 }
 
-// chosenBetween marks the numbers of a choice ("12 or 24 volt?") as such: they are
-// understood, and state nothing of the boat.
-func chosenBetween(a *answer.Answer) {
+// An asideRow is a reason for which a number was understood and yet states nothing
+// that a slot takes, and what such a number is marked as.
+type asideRow struct{ reason, as string }
+
+var asideRows = []asideRow{
+	{"one of a choice", "choice"}, // "12 or 24 volt?"
+	{"an engine's horsepower", "horsepower"},
+}
+
+// markAside marks the numbers that were understood and set aside, so that they are
+// not reported as left over.
+func markAside(a *answer.Answer) {
 	a.Problems = slices.DeleteFunc(a.Problems, func(p answer.Problem) bool {
-		if p.Kind != "unplaced" || !strings.HasSuffix(p.Text, "one of a choice") {
+		at := slices.IndexFunc(asideRows, func(r asideRow) bool {
+			return p.Kind == "unplaced" && strings.HasSuffix(p.Text, r.reason)
+		})
+		if at < 0 {
 			return false
 		}
 		for i := range a.Read {
 			if r := &a.Read[i]; r.Start == p.Start && r.End == p.End {
-				r.As = "choice"
+				r.As = asideRows[at].as
 			}
 		}
 		return true

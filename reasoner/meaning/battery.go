@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
 
@@ -18,6 +19,7 @@ var batteryCues = []cue{
 	{name: "lead, 105", slot: "battery.capacity", kind: read.Charge, bare: "Ah", low: 30, high: 400, alone: true, weight: 6, many: true, when: behindChemistry},
 	{name: "a 100 amp lithium", slot: "battery.capacity", kind: read.Current, low: 20, high: 400, after: chemistries.with(of("battery", "deep cycle")), reachA: 0, weight: 9, many: true, when: ampsOfABattery},
 	{name: "twelve-volt batteries, as so many 12s", slot: "battery.voltage", kind: read.Voltage, bare: "V", low: 6, high: 12, alone: true, weight: 9, when: twelves},
+	{name: "Peukert's exponent", slot: "battery.peukert", kind: read.Number, low: 1, high: 1.6, alone: true, weight: 11, when: ofPeukert},
 	{name: "group size", slot: "battery.group", kind: read.Group, alone: true, weight: 9, many: true},
 	{name: "a case size beside batteries", slot: "battery.group", kind: read.Number, alone: true, weight: 8, many: true, when: caseSize},
 	{name: "number of batteries", slot: "battery.count", kind: read.Number, low: 1, high: 12, alone: true, weight: 7, when: countsBatteries},
@@ -165,7 +167,7 @@ func countsBatteries(l *line, m int) bool {
 		case t.id == idGroup || t.id == idAmpHour:
 			return true
 		case t.measure >= 0:
-			if l.r.Measures[t.measure].Kind == read.Voltage {
+			if k := l.r.Measures[t.measure].Kind; k == read.Voltage || k == read.Mass && l.id(i+1) == idBattery {
 				continue
 			}
 			if l.r.Measures[t.measure].Kind == read.Charge && i > l.at[m]+1 {
@@ -184,4 +186,50 @@ func countsBatteries(l *line, m int) bool {
 		}
 	}
 	return false
+}
+
+// ofPeukert accepts "Peukert 1.2" and, beside a battery, "k = 1.25".
+func ofPeukert(l *line, m int) bool {
+	for k := l.at[m] - 1; k >= 0 && k >= l.at[m]-3; k-- {
+		switch w := l.text(k); {
+		case w == "peukert" || w == "peukerts" || w == "exponent" || w == "k" && l.any(batteryNamed):
+			return true
+		case !l.filler(k) && l.terms[k].mark != ':':
+			return false
+		}
+	}
+	return false
+}
+
+// emptySayings tell that a battery is run until nothing is left in it.
+var emptySayings = []string{"down to empty", "down to nothing", "down to flat", "till flat", "until flat", "till its flat", "till its dead", "till dead", "until dead", "until its dead", "till empty", "until empty", "until its empty", "till its empty", "run it flat", "run them flat", "to dead flat", "down to zero", "all the way down"}
+
+// drawnTo notes how far down a battery may be run where a run time is told with it:
+// "down to 50%", "till its flat".
+func (l *line) drawnTo() {
+	if l.charging() || l.anyOf("charger") || l.askedLast(Charger) || l.faulty() || !l.any(batteryNamed) && !l.hasKind(read.Charge) && !l.hasKind(read.Group) && !l.askedLast(Runtime) {
+		return
+	}
+	for m := range l.r.Measures {
+		me, i := &l.r.Measures[m], l.at[m]
+		if m >= mendsWithin || me.Kind != read.Percent || me.Value == nil || *me.Value >= 100 || l.reason[m] != "a share that is no throttle" || l.text(i-1) != "to" && l.text(i-1) != "down to" {
+			continue
+		}
+		if w := l.text(i - 2); l.text(i-1) == "to" && w != "down" && w != "it" && w != "them" && w != "only" && w != "drawn" {
+			continue
+		}
+		left := *me.Value / 100
+		if w := l.text(i + 1); w == "used" || w == "discharge" || w == "gone" {
+			left = 1 - left
+		}
+		l.reason[m] = ""
+		l.put(card.Fact{Slot: "battery.depth-limit", Value: num(1 - left), Unit: "1", Said: l.said(l.terms[i-1].start, me.End), Row: "how far down it is run"})
+		return
+	}
+	for _, s := range emptySayings {
+		if l.saysText(s) {
+			l.put(card.Fact{Slot: "battery.depth-limit", Value: num(1), Unit: "1", Said: s, Row: "how far down it is run"})
+			return
+		}
+	}
 }

@@ -43,6 +43,7 @@ func Bind(r read.Reading, c card.Card) Outcome {
 		out.Problems = l.problems
 		return out
 	}
+	l.odd(out.Wish)
 	l.check(&out)
 	if out.Command == Fresh || back {
 		out.Changed = changed(stood, out.Card)
@@ -73,6 +74,7 @@ func (l *line) understand() {
 	l.partsNotTotal() // an unlabelled weight in a list of weights
 	l.shareWeight()   // a group's weight among its people
 	l.speakerAlone()  // one who tells a weight and names nobody else
+	l.drawnTo()       // how far down a battery is run
 	l.chargeLeft()    // what is left in a battery to be charged
 	l.worded()        // full throttle, all day, a pair, a round trip
 	l.wordFacts()     // hulls, materials, chemistry, water, mounts, drives
@@ -92,7 +94,7 @@ func (l *line) understand() {
 func Inner(slot string) bool {
 	switch slot {
 	case "load.batteries", "load.people", "load.fuel", "load.said", "load.added", "people.added", "wind.gust", "water.swim", "water.rules",
-		"battery.use", "boat.speed-measured", "use.distance", "use.docking", "engine.power", "boat.tubes", "breaker.in-hand", "battery.charge-left", "motor.other":
+		"battery.use", "boat.speed-measured", "use.distance", "use.docking", "engine.power", "boat.tubes", "breaker.in-hand", "battery.charge-left", "battery.peukert", "battery.depth-limit", "water.temperature", "motor.other":
 		return true
 	}
 	return false
@@ -110,7 +112,7 @@ var unitOf = map[string]string{
 	"people.count": "1", "battery.count": "1", "motor.count": "1", "use.throttle": "1", "wire.drop": "1", "people.added": "1",
 	"fuel.volume": "L", "wind.speed": "m/s", "wind.gust": "m/s", "current.speed": "m/s", "use.speed": "m/s", "boat.speed-measured": "m/s",
 	"use.hours": "h", "charge.hours": "h", "battery.reserve": "s",
-	"engine.power": "W", "breaker.in-hand": "A", "motor.other": "N", "battery.charge-left": "1", "boat.tubes": "1", "motor.thrust": "N", "motor.voltage": "V", "battery.voltage": "V", "motor.current": "A", "charger.current": "A",
+	"engine.power": "W", "breaker.in-hand": "A", "motor.other": "N", "battery.charge-left": "1", "battery.peukert": "1", "battery.depth-limit": "1", "water.temperature": "degC", "boat.tubes": "1", "motor.thrust": "N", "motor.voltage": "V", "battery.voltage": "V", "motor.current": "A", "charger.current": "A",
 	"battery.capacity": "Ah", "wire.gauge": "AWG", "wire.insulation": "degC", "temperature.air": "degC", "money.budget": "USD",
 }
 

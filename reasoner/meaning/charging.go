@@ -51,7 +51,7 @@ var chargeNoun = map[string]bool{"a": true, "one": true, "per": true, "each": tr
 // chargesOnly accepts the one current of a line that speaks of charging and of no
 // motor: "how long to fill it at 15 amps".
 func chargesOnly(l *line, m int) bool {
-	if !l.charging() || l.anyOf("motor", "trolling motor", "throttle", "wire", "full throttle", "breaker", "pulls") {
+	if !l.charging() || l.anyOf("motor", "trolling motor", "throttle", "wire", "breaker", "pulls") || l.anyOf("full throttle") && !l.anyText("full on") {
 		return false
 	}
 	for i := range l.r.Measures {
@@ -78,7 +78,8 @@ func (l *line) chargeLeft() {
 		me := &l.r.Measures[m]
 		if l.reason[m] == "a share that is no throttle" && me.Kind == read.Percent && me.Value != nil && *me.Value < 100 {
 			left := *me.Value / 100
-			if w := l.text(l.at[m] + 1); w == "down" || w == "used" || w == "gone" {
+			switch w, b := l.text(l.at[m]+1), l.text(l.at[m]-1); {
+			case w == "down", w == "used", w == "gone", w == "discharged", w == "dead", w == "empty", w == "depleted", b == "drawn down", b == "run down", b == "pulled down", b == "taken down", b == "discharged":
 				left = 1 - left
 			}
 			l.reason[m] = ""

@@ -2,6 +2,8 @@ package meaning
 
 import (
 	"strings"
+
+	"heronlake.example/ask/reasoner/card"
 )
 
 // A limitRow is what a slot can hold at all; beyond it somebody misspoke. The
@@ -42,7 +44,7 @@ func (l *line) check(out *Outcome) {
 			break
 		}
 		me := &l.r.Measures[m]
-		if lo, _ := ends(quantity{me.Value, me.Low, me.High}); lo < 0 && (me.Said[0] == '-' || strings.HasPrefix(me.Said, "−") || strings.HasPrefix(me.Said, "negative")) && me.As == "" && me.Unit != "degC" && me.Unit != "AWG" {
+		if lo, _ := ends(quantity{me.Value, me.Low, me.High}); lo < 0 && (me.Said[0] == '-' || strings.HasPrefix(me.Said, "−") || strings.HasPrefix(me.Said, "negative")) && me.As == "" && !(l.used[m] && l.reason[m] == "") && me.Unit != "degC" && me.Unit != "AWG" {
 			l.complain(out, "out-of-range", "", me.Said, me.Start, me.End, "\""+me.Said+"\" is below zero; say it without the minus")
 		}
 	}
@@ -50,6 +52,23 @@ func (l *line) check(out *Outcome) {
 	l.limits(out)
 	l.weights(out)
 	l.hullWeights(out)
+	l.seriesVolts(out)
+}
+
+// seriesVolts compares what so many 12-volt batteries in series make with the volts
+// of the motor.
+func (l *line) seriesVolts(out *Outcome) {
+	layout, a := out.Card.Get("battery.layout")
+	count, b := out.Card.Get("battery.count")
+	volts, c := out.Card.Get("motor.voltage")
+	if !a || !b || !c || layout.Text != "series" || count.Value == nil || volts.Value == nil || !(l.setSlots["battery.layout"] || l.setSlots["battery.count"] || l.setSlots["motor.voltage"]) {
+		return
+	}
+	if _, each := out.Card.Get("battery.voltage"); each || *count.Value < 3 || *count.Value > 4 || *count.Value*12 == *volts.Value || *count.Value*6 == *volts.Value {
+		return
+	}
+	start, end := l.find(volts.Said)
+	l.complain(out, "contradiction", "motor.voltage", volts.Said, start, end, plainNumber(*count.Value)+" batteries of 12 V in series make "+plainNumber(*count.Value*12)+" V, and the motor is said to be "+volts.Said+"; say which of the two is right")
 }
 
 func (l *line) complain(out *Outcome, kind, slot, said string, start, end int, text string) {
@@ -173,6 +192,7 @@ func (l *line) hullWeights(out *Outcome) {
 	if !ok || !(l.setSlots["boat.hull"] || l.setSlots["boat.length"] || l.setSlots["load.total"] || l.setSlots["load.dry"]) {
 		return
 	}
+	l.floats(out, hull)
 	for _, row := range hullLimits {
 		if row.hull != hull.Text {
 			continue
@@ -202,4 +222,28 @@ func (l *line) hullWeights(out *Outcome) {
 			}
 		}
 	}
+}
+
+// floats compares a small boat's loaded weight with what a hull of its length can
+// carry at all: 32 kg for each cubic metre of its length. Common practice, no
+// published source.
+func (l *line) floats(out *Outcome, hull card.Fact) {
+	switch hull.Text {
+	case "jon", "inflatable", "other", "vee", "canoe", "kayak":
+	default:
+		return
+	}
+	length, a := out.Card.Get("boat.length")
+	total, b := out.Card.Get("load.total")
+	if !a || !b {
+		return
+	}
+	_, long := ends(quantity{length.Value, length.Low, length.High})
+	lo, _ := ends(quantity{total.Value, total.Low, total.High})
+	if long <= 0 || long > 4.3 || lo <= 32*long*long*long {
+		return
+	}
+	start, end := l.find(total.Said)
+	l.complain(out, "contradiction", "load.total", total.Said, start, end, "a "+hull.Said+" of "+length.Said+" does not carry "+total.Said+"; say the weight again, or the length")
+	out.Card = out.Card.Without("load.total")
 }

@@ -196,7 +196,7 @@ func (l *line) worthIt() {
 			l.over = row.slot
 			l.compare = append(l.compare, row.word)
 		}
-		if t.id < 0 || len(familyOf[t.id]) == 0 || t.mark != 0 {
+		if t.id < 0 || len(familyOf[t.id]) == 0 || t.mark != 0 || t.text == "electric" && l.id(i+1) == idEnough {
 			continue
 		}
 		f := familyOf[t.id][0]

@@ -82,7 +82,7 @@ func (l *line) stepsUp(m int) bool {
 	return false
 }
 
-var steps = map[string]bool{"going": true, "go": true, "up": true, "moving": true, "move": true, "step": true, "stepping": true, "jump": true, "jumping": true, "switching": true, "switch": true, "upgrade": true, "upgrading": true, "change": true, "changing": true, "difference": true}
+var steps = map[string]bool{"going": true, "go": true, "up": true, "moving": true, "move": true, "step": true, "stepping": true, "jump": true, "jumping": true, "switching": true, "switch": true, "upgrade": true, "upgrading": true, "change": true, "changing": true, "difference": true, "double": true, "doubling": true, "raise": true, "increase": true}
 
 // countsBefore sets aside how many of each of two banks there would be, and the
 // kinds that only one of them has: "one 24v lithium or two 12s".
@@ -172,6 +172,9 @@ func (l *line) orBefore(a, b int) bool {
 		}
 	}
 	for k := b - 1; k > a && k >= b-5; k-- {
+		if l.text(k) == "to" && l.stepFrom(a) {
+			return true
+		}
 		if (l.id(k) == idWith || l.id(k) == idAnd || l.text(k) == "and" || l.text(k) == "to" || l.text(k) == "against") && l.comparesBefore(a) {
 			return true
 		}
@@ -186,6 +189,12 @@ func (l *line) orBefore(a, b int) bool {
 		}
 	}
 	return false
+}
+
+// stepFrom accepts the first of "going from a 45 to a 70".
+func (l *line) stepFrom(a int) bool {
+	k := l.skipFillers(a-1, -1)
+	return l.text(a-1) == "from" && steps[l.text(a-2)] || k >= 0 && l.text(a-2) == "from" && steps[l.text(a-3)]
 }
 
 // comparesBefore tells that "compare", "difference" or "between" stands shortly
@@ -372,7 +381,7 @@ func (l *line) comparedAt(m int) (at int, how comparing) {
 	for k := i - 1; k >= 0 && k >= i-3; k-- {
 		t := &l.terms[k]
 		switch {
-		case t.id == idThan, t.text == "then" && k > 0 && l.terms[k-1].id == idBigger, t.id == idBigger && comparedTo[t.text]:
+		case t.id == idThan && (t.text != "then a" || k > 0 && comparative(l.terms[k-1])), t.text == "then" && k > 0 && l.terms[k-1].id == idBigger, t.id == idBigger && comparedTo[t.text]:
 			return k, measuredAgainst
 		case t.text == "as" && (l.text(k-2) == "as" || l.text(k-3) == "as"):
 			return k, likened
@@ -464,4 +473,10 @@ func (l *line) ratios() {
 			l.used[to], l.reason[to] = true, "part of a ratio"
 		}
 	}
+}
+
+// comparative tells that a word compares: "bigger then a 55", where "ok then a 55"
+// does not.
+func comparative(t term) bool {
+	return t.id == idBigger || strings.HasSuffix(t.text, "er") || t.text == "more" || t.text == "less" || t.text == "worse"
 }

@@ -152,7 +152,7 @@ var boatsCorpus = []phrasing{
 	{"What's the best trolling motor for a 14-foot aluminum jon boat?", "boat.length 14 ft; boat.material aluminum; boat.hull jon"},
 	{"For my dad's 16 foot vee, about 1,200 lb with him and me, what thrust?", "people.count 2; load.total 1200 lb; boat.length 16 ft; boat.hull vee"},
 	{"i'm 6'2 and 250, kayak 12 ft, how much thrust", "people.each 250 lb; boat.length 12 ft; boat.hull kayak; people.count 1"},
-	{"me (230 lb) and my son (90) in a 13 ft canoe", "people.count 2; boat.length 13 ft; boat.hull canoe"},
+	{"me (230 lb) and my son (90) in a 13 ft canoe", "people.count 2; boat.length 13 ft; boat.hull canoe; people.each 160 lb"},
 	{"got 55/12v on 14 ft jon, 600 lb, how fast", "motor.thrust 55 lbf; boat.length 14 ft; motor.voltage 12 V; load.total 600 lb; boat.hull jon"},
 	{"12v55lb 16ft 1100lb", "motor.thrust 55 lbf; motor.voltage 12 V; boat.length 16 ft; load.total 1100 lb"},
 	{"neighbor has a 70 on his 18 footer, mine is 19 ft and 2,100 lb with gas, would the same do", "boat.length 19 ft; load.total 2100 lb"},

@@ -145,7 +145,7 @@ func TestNothing(t *testing.T) {
 
 // TestNeverBound binds lines that hold a number for which the slot is a trap.
 func TestNeverBound(t *testing.T) {
-	for _, row := range traps {
+	for _, row := range slices.Concat(traps, familiesTraps) {
 		c := Bind(read.Read(row.text), card.Card{}).Card
 		for _, slot := range strings.Fields(row.want) {
 			if f, ok := c.Get(slot); ok {

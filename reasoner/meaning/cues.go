@@ -202,6 +202,9 @@ func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 	dist, found := 0, c.alone
 	if d, ok := match(v.after, c.after, c.reachA); ok {
 		dist, found = 2*d, true
+		if d == 0 && l.keywordFirst(m) {
+			dist += 40 // "dry 1,900 total 1,400"
+		}
 		if c.before.holds(label) {
 			dist += 5
 		} else if label != words.None && d >= 3 && !c.after.holds(label) {
@@ -220,7 +223,7 @@ func (l *line) score(c *cue, m int, v *view, label words.ID) (int, bool) {
 		return 0, false
 	}
 	if c.never != nil {
-		if _, ok := match(v.after, c.never, 0); ok {
+		if _, ok := match(v.after, c.never, 0); ok && !l.keywordFirst(m) {
 			return 0, false
 		}
 		if _, ok := match(v.before, c.never, 0); ok {
@@ -502,4 +505,21 @@ func has(list []string, w string) bool {
 		}
 	}
 	return false
+}
+
+// keywordFirst tells that the words of a list stand before their numbers: one stands
+// right before the measure, and the one behind it has a number of its own.
+func (l *line) keywordFirst(m int) bool {
+	i := l.at[m]
+	if i+2 >= len(l.terms) || l.terms[i+2].measure < 0 || !l.opensNumber(i+1) {
+		return false
+	}
+	k := l.skipFillers(i-1, -1)
+	return k >= 0 && (l.opensNumber(k) || partSlots[l.id(k)] == "load.people" && k > 0 && l.terms[k-1].measure >= 0)
+}
+
+// opensNumber tells that a term is a word about a number or the name of a part.
+func (l *line) opensNumber(k int) bool {
+	id := l.id(k)
+	return id == idLoaded || id == idDry || id == idMe || id == idCompanion || id == idChild || id != words.None && partSlots[id] != "" && !l.plural(k)
 }

@@ -45,6 +45,9 @@ func (l *line) dialSteps() {
 			l.reason[m] = "a setting of the dial"
 			continue
 		}
+		if steps == 5 && !five {
+			l.put(card.Fact{Slot: "motor.speeds", Text: "fixed", Said: l.said(l.terms[i].start, l.terms[to].end), Row: "a step of five"})
+		}
 		l.put(card.Fact{Slot: "use.throttle", Value: num(n / steps), Unit: "1", Said: l.said(l.terms[max(i-1, 0)].start, l.terms[to].end), Row: "a step of the dial"})
 	}
 }

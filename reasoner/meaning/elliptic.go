@@ -66,7 +66,7 @@ func (l *line) leftBare(i int) bool {
 		return true
 	}
 	switch l.text(i + 1) {
-	case "do", "will", "that", "long", "too", "in", "then", "instead", "work", "ok", "okay", "fine", "enough", "be", "for", "good", "handle", "it", "is", "now":
+	case "do", "will", "that", "long", "too", "in", "already", "then", "instead", "work", "ok", "okay", "fine", "enough", "be", "for", "good", "handle", "it", "is", "now":
 		return true
 	}
 	return afterRating.holds(l.id(i + 1))

@@ -92,6 +92,9 @@ var outboards = map[float64]bool{2.5: true, 3.5: true, 4: true, 5: true, 6: true
 // hungOnIt accepts "with the forty on it", "the 40 on the back": the outboard, by its
 // power.
 func hungOnIt(l *line, m int) bool {
+	if boatWithOutboard(l, m) {
+		return true
+	}
 	me, i := &l.r.Measures[m], l.at[m]
 	if me.Kind != read.Number || me.Value == nil || !outboards[*me.Value] || !l.articleBefore(i) && l.text(i-1) != "my" || l.any(batteryNamed) {
 		return false
@@ -106,6 +109,33 @@ func hungOnIt(l *line, m int) bool {
 		return l.text(i+2) == "it" || l.text(i+2) == "her" || l.id(i+2) == idTransom
 	}
 	return l.id(i+1) == idTransom && strings.HasPrefix(l.text(i+1), "on")
+}
+
+// outboardHulls are boats that are driven by an outboard and sold with one.
+var outboardHulls = of("bass boat", "bay boat", "flats boat", "vee", "deep-vee", "pontoon", "center console", "fiberglass")
+
+// boatWithOutboard accepts "17 ft bass boat with a 150": behind a boat, a number at
+// which outboards are sold and no electric motor is. A number at which both are is
+// left to the other rules.
+func boatWithOutboard(l *line, m int) bool {
+	me, i := &l.r.Measures[m], l.at[m]
+	if me.Kind != read.Number || me.Value == nil || !outboards[*me.Value] || !l.articleBefore(i) || i < 3 || l.id(i-2) != idWith {
+		return false
+	}
+	if l.any(batteryNamed) || l.hasKind(read.Voltage) || l.anyOf("thrust") || l.id(i+1) == idMotor || l.id(i+1) == idTrollingMotor {
+		return false
+	}
+	before := l.terms[i-3]
+	if !hulls.holds(before.id) && (before.measure < 0 || l.r.Measures[before.measure].Kind != read.Length) && l.text(i-3) != "boat" {
+		return false
+	}
+	switch v := *me.Value; {
+	case v >= 125:
+		return true
+	case v == 75, v == 90, v == 115:
+		return l.any(outboardHulls)
+	}
+	return false
 }
 
 // articleNumber accepts "the outboard is a 60".

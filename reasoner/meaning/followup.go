@@ -2,6 +2,7 @@ package meaning
 
 import (
 	"heronlake.example/ask/kb/words"
+	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
 
@@ -43,8 +44,10 @@ func (l *line) shortTurn() {
 		return
 	}
 	l.pronounOnes()
+	l.engineByPower()
 	l.renames()
 	l.newUnit()
+	l.wantedAgain()
 }
 
 // followUp reads what a later turn does beside stating facts: taking a wind or a
@@ -54,6 +57,8 @@ func (l *line) followUp() {
 		return
 	}
 	l.thereAndBack()
+	l.staleBattery()
+	l.controlInstead()
 	for _, row := range removals {
 		id := words.Of(row.word)
 		if !l.has.holds(id) {
@@ -156,4 +161,38 @@ func (l *line) thereAndBack() {
 	scaleFact(&run, 0.5)
 	run.Row = "round trip, halved"
 	l.put(run)
+}
+
+// engineByPower reads "plus the 9.9 which is 90 lb" in talk of a plate or of a load:
+// an engine called by its horsepower, and what it weighs.
+func (l *line) engineByPower() {
+	if !l.knows("load.plate") && !l.knows("load.total") && !l.knows("load.dry") {
+		return
+	}
+	for m := 0; m+1 < len(l.r.Measures) && m < mendsWithin; m++ {
+		hp, kg := &l.r.Measures[m], &l.r.Measures[m+1]
+		if l.used[m] || l.used[m+1] || hp.Kind != read.Number && hp.As != "horsepower" || hp.Bare < 2 || hp.Bare > 300 || kg.Kind != read.Mass || kg.Value == nil || *kg.Value < 10 || l.setSlots["load.engine"] {
+			continue
+		}
+		if w := l.text(l.at[m] - 1); w != "the" && w != "my" && w != "a" && w != "his" || !l.toldWeight(l.at[m]+1, l.at[m+1]) {
+			continue
+		}
+		l.used[m], l.used[m+1] = true, true
+		l.put(card.Fact{Slot: "load.engine", Value: kg.Value, Unit: "kg", Said: l.said(kg.Start, kg.End), Row: "an engine called by its horsepower"})
+	}
+}
+
+// toldWeight tells that the terms between two numbers only join a thing to what it
+// weighs: "which is", "weighing about".
+func (l *line) toldWeight(from, to int) bool {
+	told := false
+	for k := from; k < to; k++ {
+		switch w := l.text(k); {
+		case w == "which" || w == "that" || w == "thats" || w == "weighing" || w == "at" || l.id(k) == words.Of("weighs"):
+			told = true
+		case !l.filler(k) && l.id(k) != idOutboard:
+			return false
+		}
+	}
+	return told
 }

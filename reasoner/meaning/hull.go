@@ -20,7 +20,7 @@ var (
 var lengthCues = []cue{
 	{name: "length, then a hull or boat", slot: "boat.length", kind: read.Length, bare: "ft", low: 2.4, high: 20, after: boatWords, reachA: 1, weight: 7, never: of("waterline", "depth", "high", "wide", "shaft"), when: notInches},
 	{name: "metres without the word", slot: "boat.length", kind: read.Length, bare: "m", low: 2.4, high: 7.8, after: boatWords, reachA: 1, weight: 6, never: of("depth", "wide", "shaft"), when: decimalMetres},
-	{name: "hull or boat, then a length", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, before: boatWords, reachB: 2, weight: 6, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
+	{name: "hull or boat, then a length", slot: "boat.length", kind: read.Length, low: 1.8, high: 20, before: boatWords, reachB: 2, weight: 6, never: of("waterline", "depth", "high", "wide", "shaft", "wave"), when: notInches},
 	{name: "length, a word between, then a hull", slot: "boat.length", kind: read.Length, low: 1.8, high: 15, after: boatWords, reachA: 4, weight: 5, when: notInches},
 	{name: "so long", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, after: of("boat length"), reachA: 0, before: of("boat length"), reachB: 1, weight: 8, never: of("shaft", "wire", "cable", "too long"), when: longBoat},
 	{name: "a footer", slot: "boat.length", kind: read.Length, low: 2.4, high: 15, alone: true, weight: 6, when: footer},
@@ -37,10 +37,13 @@ var lengthCues = []cue{
 	{name: "length, by a width", slot: "boat.length", kind: read.Length, bare: "ft", low: 1.8, high: 15, alone: true, weight: 6, when: beforeBy},
 	{name: "freeboard", slot: "boat.freeboard", kind: read.Length, bare: "in", low: 0.05, high: 1.5, after: of("freeboard"), reachA: 1, before: of("freeboard"), reachB: 2, weight: 10},
 
+	{name: "a waterline so long", slot: "boat.length", kind: read.Length, low: 2, high: 20, after: of("waterline"), reachA: 0, weight: 10, when: feetOfWaterline},
+	{name: "a transom's width", slot: "", kind: read.Length, after: of("transom"), reachA: 0, weight: 10, when: transomWide},
 	{name: "down to the water", slot: "mount.height", kind: read.Length, bare: "in", low: 0.02, high: 2.6, after: of("waterline"), reachA: 5, before: of("waterline"), reachB: 3, weight: 9, never: of("wire", "boat length", "wide", "shaft", "depth", "wave"), when: toTheWater},
 	{name: "height of a deck or mount", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("deck", "mounting surface", "transom", "gunwale"), reachA: 1, before: of("deck", "mounting surface", "transom", "gunwale"), reachB: 3, weight: 7, never: of("wire", "shaft", "boat length", "wide", "drop"), when: deckHigh},
 	{name: "a shaft for so high a bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, alone: true, weight: 9, when: shaftForBow},
 	{name: "inches, then bow", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, after: of("bow"), reachA: 0, weight: 6, never: of("shaft", "wire"), when: inches},
+	{name: "the bow is 26", slot: "mount.height", kind: read.Length, bare: "in", low: 0.2, high: 1.1, before: of("bow"), reachB: 0, weight: 6, never: of("shaft", "wire", "high"), when: bowIsSo},
 	{name: "the bow is so high", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 1, before: of("high"), reachB: 1, weight: 6, need: mountings, never: of("wire", "shaft", "wave", "drop"), when: deckHigh},
 	{name: "bow, then inches", slot: "mount.height", kind: read.Length, low: 0.1, high: 1.3, before: of("bow", "mount", "bow mount", "transom mount"), reachB: 2, weight: 4, never: of("shaft", "wire", "drop"), when: inches},
 	{name: "so many inches up", slot: "mount.height", kind: read.Length, bare: "in", low: 0.1, high: 1.3, after: of("high"), reachA: 0, weight: 3, when: upAlone},
@@ -90,7 +93,7 @@ func (l *line) feetAndInches() {
 		}
 		feet, in := *a.Value, *b.Value
 		_, _, boat := l.near(l.at[m+1], 1, boatWords, 0)
-		boat = boat || l.id(l.at[m+1]+1) == idBoatLength
+		boat = boat || l.id(l.at[m+1]+1) == idBoatLength || l.text(l.at[m+1]+1) == "by"
 		if _, _, before := l.near(l.at[m], -1, hullOrBoat, 0); before && (l.endsAt(l.at[m+1]) || l.id(l.at[m+1]+1) == idWith || l.id(l.at[m+1]+1) == idAnd) {
 			boat = true
 		}
@@ -138,6 +141,26 @@ func (l *line) reread() {
 		mended[m].Value, mended[m].Bare = num(v-100*n), v-100*n
 		if !l.setSlots["battery.count"] {
 			l.put(card.Fact{Slot: "battery.count", Value: num(n), Unit: "1", Said: me.Said, Row: "so many of a voltage"})
+		}
+	}
+	for m := range l.r.Measures {
+		me := &l.r.Measures[m]
+		if m < 24 && !l.used[m] && me.Kind == read.Length && farUnit[me.Spoken] && me.Value != nil && l.text(l.at[m]+1) == "an" && l.id(l.at[m]+2) == idHours {
+			if mended == nil {
+				mended = append([]read.Measure(nil), l.r.Measures...)
+			}
+			mended[m].Kind, mended[m].Unit, mended[m].Spoken, mended[m].Value = read.Speed, "m/s", "mph", num(*me.Value/3600)
+			continue // "a mile and a half an hour"
+		}
+		if m >= 24 || l.used[m] || me.Kind != read.Number || me.Value == nil || !kilometres[l.text(l.at[m]+1)] || !l.any(windWords) {
+			continue // "25 clicks an hour" of wind
+		}
+		if mended == nil {
+			mended = append([]read.Measure(nil), l.r.Measures...)
+		}
+		mended[m].Kind, mended[m].Unit, mended[m].Spoken, mended[m].Value = read.Speed, "m/s", "km/h", num(*me.Value/3.6)
+		if k := l.at[m] + 2; k < len(l.terms) && l.terms[k].measure >= 0 && l.r.Measures[l.terms[k].measure].Kind == read.Duration {
+			l.used[l.terms[k].measure] = true
 		}
 	}
 	for m := range l.r.Measures {
@@ -365,7 +388,7 @@ func shaftLength(l *line, m int) bool {
 	if me.Kind == read.Length && me.Spoken != "in" {
 		return false
 	}
-	if me.Kind == read.Number && l.text(l.at[m]+1) != "" && !l.terms[l.at[m]+1].filler && l.id(l.at[m]+1) < 0 {
+	if w := l.text(l.at[m] + 1); me.Kind == read.Number && w != "" && !l.terms[l.at[m]+1].filler && l.id(l.at[m]+1) < 0 && w != "sit" && w != "hang" && w != "be" {
 		return false
 	}
 	return stockedShafts[me.Bare] && me.BareHigh == 0 && me.Bare >= 24
@@ -514,4 +537,26 @@ func (l *line) mannedBehind(m int) (empty, crewed bool) {
 		return true, false
 	}
 	return false, k >= 0 && l.id(k) == idLoaded
+}
+
+// kilometres are spoken kilometres an hour.
+var kilometres = map[string]bool{"ks": true, "k": true, "kays": true, "clicks": true, "klicks": true, "kliks": true}
+
+// bowIsSo accepts "the bow is 26" in talk of heights or shafts.
+func bowIsSo(l *line, m int) bool {
+	i := l.at[m]
+	return l.r.Measures[m].Kind == read.Number && l.endsAt(i) && (l.text(i-1) == "is" || l.text(i-1) == "at" || l.text(i-1) == "its") &&
+		(l.shaftsAsked() || l.knows("mount.height") || l.knows("boat.freeboard") || l.knows("motor.shaft"))
+}
+
+// feetOfWaterline accepts "hull speed of a 16 ft waterline".
+func feetOfWaterline(l *line, m int) bool {
+	i := l.at[m]
+	return l.r.Measures[m].Spoken != "in" && l.r.Measures[m].Spoken != "cm" && l.text(i+1) == "waterline" && l.terms[i+1].start-l.r.Measures[m].End <= 1
+}
+
+// transomWide accepts "46 inch transom" in talk of horsepower, where its width is
+// what counts: 33 CFR 183.53.
+func transomWide(l *line, m int) bool {
+	return inches(l, m) && l.anyText("horsepower", "hp") && lowest(&l.r.Measures[m]) > 0.75
 }

@@ -105,6 +105,12 @@ func aboutBare(l *line, m int) bool {
 // boatAlone leaves out batteries and the persons' weight on a plate.
 func boatAlone(l *line, m int) bool {
 	i := l.at[m]
+	if l.heOrShe(m) || l.text(i-1) == "is" && i > 1 && l.terms[i-2].measure >= 0 && l.r.Measures[l.terms[i-2].measure].Said == "one" && l.crewTo >= 0 {
+		return false // "he's a big unit at 120 kilos", "2 guys, one is 120 kilos"
+	}
+	if l.text(i+1) == "up" && l.text(i+2) == "there" || l.text(i+1) == "up front" || l.text(i+1) == "on" && (l.id(i+2) == idBow || l.id(i+3) == idBow || l.id(i+2) == idDeck || l.id(i+3) == idDeck) {
+		return false // a weight that is put on the bow
+	}
 	return !battery(l, m) && !(l.text(i-1) == "or" && l.id(i-2) == idPerson)
 }
 
@@ -211,7 +217,7 @@ func thrustFor(l *line, m int) bool {
 
 // besidePeople accepts "80 lb canoe 380 lb of men": other weights are the people's.
 func besidePeople(l *line, m int) bool {
-	if !l.setSlots["people.count"] && !l.any(ofMeGear) && !l.anyText("im") || l.anyOf("thrust", "motor", "trolling motor") {
+	if !l.setSlots["people.count"] && !l.any(ofMeGear) && !l.any(ofPersons) && !l.anyText("im") || l.anyOf("thrust", "motor", "trolling motor") {
 		return false
 	}
 	for k := range l.r.Measures {

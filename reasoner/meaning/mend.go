@@ -50,12 +50,15 @@ func (l *line) correction(m int) (slot string, ok bool) {
 		}
 		lo, hi := ends(quantity{f.Value, f.Low, f.High})
 		unit, fits := l.unitFor(me, f.Slot)
+		if fits && f.Slot == "motor.shaft" && l.knows("mount.height") && !stockedShafts[me.Bare] {
+			fits = false // a deck is measured again, a shaft is bought
+		}
 		if !fits {
 			continue
 		}
 		unit = saidUnit(f, unit, me)
 		nlo, nhi := ends(l.convertTo(me, unit))
-		if hi <= 0 || nlo <= 0 || nhi < lo*0.35 || nlo > hi*2.8 {
+		if hi <= 0 || nlo <= 0 || (nhi < lo*0.35 || nlo > hi*2.8) && !(f.Slot == "wind.speed" && hi < calm && nhi < 20) {
 			continue
 		}
 		score := 0
@@ -122,7 +125,7 @@ func (l *line) goesOn(m int) bool {
 	if l.r.Measures[m].Kind == read.Mass && l.any(otherWeights) {
 		return false // "add his dog, 80 lb"
 	}
-	if i == 0 && sometimes[l.text(1)] {
+	if (i == 0 || l.terms[i-1].mark != 0) && sometimes[l.text(i+1)] {
 		return true // "3 on a bad day", of what was said last
 	}
 	if me := &l.r.Measures[m]; me.Kind != read.Number && len(l.before.Facts) > 0 && len(l.terms) <= 9 && i == 0 && i+1 < len(l.terms) && l.id(i+1) == words.None && !l.any(hulls) {
@@ -409,3 +412,6 @@ func (l *line) standing(slots []string, unit string) string {
 	}
 	return found
 }
+
+// calm is the most wind, in m/s, from which any other may be put right.
+const calm = 2.0

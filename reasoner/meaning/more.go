@@ -27,6 +27,13 @@ func (l *line) batteryTally() {
 			l.useNumbers(i, i, "")
 			l.putBatteries(n+1, i)
 			return
+		case t.id == idAdd && i+1 < len(l.terms) && l.smallNumber(i+1) == 2 && l.saysText("pair") && l.endsAt(i+1):
+			l.useNumbers(i+1, i+1, "")
+			l.putBatteries(n+2, i+1)
+			return
+		case t.text == "one" && l.id(i+1) == idBattery && l.endsAt(i+1) && l.onlyJust(i):
+			l.putBatteries(1, i+1)
+			return
 		case (t.text == "another" || t.text == "one more" || t.text == "extra" || t.text == "an extra" || t.text == "additional") && l.nothingCounted(i+1):
 			l.putBatteries(n+1, i)
 			return
@@ -62,6 +69,9 @@ func (l *line) saidInLastTurn(slot string) bool {
 func (l *line) ordinalOf(i int) float64 {
 	if m := l.terms[i].measure; m >= 0 {
 		me := &l.r.Measures[m]
+		if me.Kind == read.Duration && strings.HasSuffix(lowerASCII(me.Said), "a second") {
+			return 2 // read as a second of time
+		}
 		if l.used[m] || me.Kind != read.Number || me.Value == nil || hasDigit(me.Said) {
 			return 0
 		}
@@ -157,4 +167,10 @@ func (l *line) pronounOnes() {
 			}
 		}
 	}
+}
+
+// onlyJust accepts "just the one battery".
+func (l *line) onlyJust(i int) bool {
+	k := l.skipFillers(i-1, -1)
+	return l.text(i-1) == "just" || l.text(i-1) == "only" || l.text(i-2) == "just" || l.text(i-2) == "only" || k >= 0 && l.id(k) == idBack
 }

@@ -34,6 +34,8 @@ var motorCues = []cue{
 	{name: "volts", slot: "motor.voltage", kind: read.Voltage, low: 12, high: 48, alone: true, weight: 6, when: nominalVolts},
 	{name: "each battery's volts", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 48, alone: true, weight: 8, when: voltsEach},
 	{name: "six-volt batteries", slot: "battery.voltage", kind: read.Voltage, low: 2, high: 52, alone: true, weight: 7, when: nominalBattery},
+	{name: "a rating on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 7, when: ratingOnVolts},
+	{name: "goes 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 6, when: goesVolts},
 	{name: "on 24", slot: "motor.voltage", kind: read.Voltage, bare: "V", low: 12, high: 48, alone: true, weight: 3, when: bareVolts},
 	{name: "volts lost", slot: "", kind: read.Voltage, high: 4.5, low: 0.01, alone: true, weight: 5},
 	{name: "a meter reading", slot: "", kind: read.Number, low: 0, alone: true, weight: 10, when: bareReading},
@@ -48,7 +50,7 @@ var motorCues = []cue{
 	{name: "amps of the charger asked about", slot: "charger.current", kind: read.Current, low: 1, high: 100, alone: true, weight: 6, never: of("pulls", "breaker", "motor"), when: chargerLast},
 	{name: "what something else draws", slot: "", kind: read.Current, alone: true, weight: 9, when: accessoryDraws},
 	{name: "amps", slot: "motor.current", kind: read.Current, low: 0.05, high: 1000, alone: true, weight: 5},
-	{name: "56 a, with a space", slot: "motor.current", kind: read.Current, bare: "A", low: 5, high: 200, alone: true, weight: 7, when: spacedAmps},
+	{name: "56 a, with a space", slot: "motor.current", kind: read.Current, bare: "A", low: 5, high: 200, alone: true, weight: 9, when: spacedAmps},
 	{name: "it draws", slot: "motor.current", kind: read.Current, bare: "A", low: 1, high: 300, before: of("pulls"), reachB: 0, weight: 5, when: motorDraws},
 }
 
@@ -148,7 +150,7 @@ func ratingOnBoat(l *line, m int) bool {
 	}
 	i := l.at[m]
 	return l.anyOf("top speed", "speed", "hold", "thrust", "enough", "position hold", "anchor", "slow") || l.saysText("how fast") ||
-		(i == 0 || l.id(i-1) == idWith || l.text(i-1) == "of") && l.text(i+1) == "on" || l.runsOn(m)
+		(i == 0 || l.id(i-1) == idWith || l.text(i-1) == "of") && l.text(i+1) == "on" || l.runsOn(m) || l.besideLoad(m)
 }
 
 // runsOn accepts a motor's rating in talk of how long or how far a named battery
@@ -184,7 +186,7 @@ func accessoryDraws(l *line, m int) bool {
 // spacedAmps accepts "for 56 a 24 v 22 ft" in talk of wire.
 func spacedAmps(l *line, m int) bool {
 	i := l.at[m]
-	return l.r.Measures[m].Kind == read.Number && l.text(i+1) == "a" && l.wiring() && !l.hasKind(read.Current) && (l.endsAt(i+1) || i+2 < len(l.terms) && l.terms[i+2].measure >= 0 && l.r.Measures[l.terms[i+2].measure].Kind != read.Mass)
+	return l.r.Measures[m].Kind == read.Number && l.text(i+1) == "a" && (l.wiring() || l.setSlots["wire.gauge"] || l.anyOf("cable")) && !l.hasKind(read.Current) && (l.endsAt(i+1) || l.id(i+2) == idFine || l.id(i+2) == idEnough || i+2 < len(l.terms) && l.terms[i+2].measure >= 0 && l.r.Measures[l.terms[i+2].measure].Kind != read.Mass)
 }
 
 // ratingAtThrottle accepts "one battery 100ah full blast 55 how many minutes".
@@ -334,3 +336,14 @@ var (
 	ofBreaker = of("breaker")
 	ofEach    = of("each")
 )
+
+// besideLoad accepts a rating where the boat's loaded weight is another number and
+// what the motor does is asked: "80 lb, 20 ft bay boat 3,300 loaded, what current can
+// it sit in".
+func (l *line) besideLoad(m int) bool {
+	i := l.at[m]
+	if !ratings[l.r.Measures[m].Bare] || !l.endsAt(i) || !l.any(ofLoaded) {
+		return false
+	}
+	return l.any(currentWords) || l.anyOf("trolling", "speed", "doing") || l.hasKind(read.Speed)
+}

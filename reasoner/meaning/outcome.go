@@ -31,6 +31,12 @@
 //	aside.go     what belongs to somebody else, or did once
 //	followup.go  what a later turn removes; mend.go what it puts right, apply.go
 //	             the card after it
+//	taken.go     a number given another name or unit by a later turn
+//	absent.go    people who come along or stay away after all
+//	more.go      batteries more or fewer, without the word
+//	rigs.go      motors named again, with their bank
+//	again.go     wishes taken up again
+//	odd.go       numbers that cannot be, said for the thing asked
 //	elliptic.go  numbers whose word the talk has said already
 //	boats.go     several boats kept apart
 //	topics.go    what is asked; sayings.go finds the words for it

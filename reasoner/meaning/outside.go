@@ -16,7 +16,7 @@ var outsideWords = []string{
 	"cat food", "dog food", "vet", "doctor", "medicine", "headache", "pizza", "restaurant", "hotel", "flight to", "airline", "fishing license", "bag limit",
 	"minivan", "camper", "shotgun", "choke for", "for ducks", "water heater", "at home", "gonna rain", "going to rain", "it rain", "rain tomorrow", "crankbait color", "what color", "lure color", "civil war", "drop table", "park here", "tow a", "will it tow", "what channel", "score of", "super bowl", "world cup", "my house", "hot tub", "golf", "snow blower", "chainsaw", "lawnmower", "mower", "what line", "how many calories", "calories", "ship a tent", "a tent", "rent a", "passport", "phone screen", "wifi", "printer",
 	"hows the bite", "the bite", "fish biting", "are they biting", "my printer", "printer",
-	"good morning", "good evening", "good afternoon", "what time do you", "are you open", "store hours", "your hours", "exchange rate", "shoulder hurts", "back hurts", "my shoulder", "carb", "carburetor", "spark plugs", "best crankbait", "fluoro leader", "leader to braid", "price match", "gift card", "bait shop",
+	"plugs are fouled", "fouled plugs", "plugs fouled", "good morning", "good evening", "good afternoon", "what time do you", "are you open", "store hours", "your hours", "exchange rate", "shoulder hurts", "back hurts", "my shoulder", "carb", "carburetor", "spark plugs", "best crankbait", "fluoro leader", "leader to braid", "price match", "gift card", "bait shop",
 	"dinner", "supper", "breakfast", "weather tomorrow", "weather forecast", "best bait", "what bait", "which lure", "best lure", "what lure", "best knot", "tie a knot", "my car", "car wont", "fix a car", "my rv", "rv battery", "sharpen a hook", "hunting season", "deer season", "tire pressure", "kitchen", "garden", "lawn", "haircut", "wedding", "birthday",
 }
 
@@ -54,7 +54,7 @@ func (l *line) statesBoat() bool {
 
 // strongly outside words are no business of the fitting even beside a boat.
 var strongly = map[string]bool{"joke": true, "jokes": true, "recipe": true, "recipes": true, "poem": true, "poems": true, "haiku": true, "lyrics": true, "limerick": true,
-	"ignore ur": true, "ignore your": true, "ignore all": true, "system prompt": true, "ignore previous": true, "bitcoin": true, "homework": true, "essay": true, "horoscope": true, "who won": true, "capital of": true, "minivan": true, "shotgun": true, "for ducks": true, "water heater": true, "will it tow": true, "lawnmower": true, "lawn mower": true, "snow blower": true, "chainsaw": true, "drop table": true, "civil war": true, "gonna rain": true, "going to rain": true, "rain tomorrow": true, "calories": true, "how many calories": true, "hot tub": true}
+	"ignore ur": true, "ignore your": true, "ignore all": true, "system prompt": true, "ignore previous": true, "bitcoin": true, "homework": true, "essay": true, "horoscope": true, "who won": true, "capital of": true, "minivan": true, "shotgun": true, "for ducks": true, "water heater": true, "will it tow": true, "lawnmower": true, "lawn mower": true, "snow blower": true, "chainsaw": true, "drop table": true, "civil war": true, "gonna rain": true, "going to rain": true, "rain tomorrow": true, "calories": true, "how many calories": true, "hot tub": true, "carb": true, "carburetor": true, "plugs are fouled": true, "fouled plugs": true, "plugs fouled": true}
 
 // mash tells that no term is a word of English or of the trade: nothing bound,
 // nothing known.

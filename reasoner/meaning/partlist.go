@@ -176,7 +176,7 @@ func (l *line) trailerWeight() {
 	}
 	l.reason[own] = ""
 	slot := "load.total"
-	if l.anyOf("boat and motor") || l.anyText("motor") {
+	if l.anyOf("boat and motor") || l.anyText("motor") || l.crewTo >= 0 && l.crewFrom > max(l.at[own], l.at[gross]) {
 		slot = "load.dry"
 	}
 	first, last := &l.r.Measures[min(own, gross)], &l.r.Measures[max(own, gross)]

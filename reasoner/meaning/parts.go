@@ -106,6 +106,12 @@ func (l *line) partsNotTotal() {
 		}
 		return
 	}
+	if k := l.skipFillers(l.crewFrom-1, -1); total.Row == "pounds of boat" && l.crewTo >= 0 && k >= 0 && (l.id(k) == idAnd || l.text(k) == "and") {
+		total.Slot, total.Row = "load.dry", "so many pounds of boat, people added"
+		delete(l.setSlots, "load.total")
+		l.setSlots["load.dry"] = true
+		return
+	}
 	for _, part := range []string{"people.each", "load.gear", "load.engine"} {
 		if l.setSlots[part] {
 			total.Slot, total.Row = "load.dry", "weight beside other parts"

@@ -42,6 +42,10 @@ var partyRows = []partyRow{
 		v := l.smallNumber(i + 2)
 		return v, i + 2, v > 0 && often && l.text(i) == "were" && l.endsAt(i+2)
 	}},
+	{"we are 4", func(l *line, i int) (float64, int, bool) {
+		v := l.smallNumber(i + 2)
+		return v, i + 2, l.text(i) == "we" && l.text(i+1) == "are" && v > 0 && v <= 14 && l.endsAt(i+2)
+	}},
 	{"were three", func(l *line, i int) (float64, int, bool) {
 		w := l.text(i)
 		v := l.smallNumber(i + 1)

@@ -59,7 +59,7 @@ func (l *line) people() {
 
 // batteriesOfThem reads "two of them" where batteries were talked of last.
 func (l *line) batteriesOfThem() {
-	if len(l.terms) > 8 || !l.knows("battery.capacity") && !l.knows("battery.group") && !l.knows("battery.chemistry") || !l.askedLast(Runtime, Bank, Charger, Weight) && !l.saidLast("battery.") || l.any(ofPersons) {
+	if len(l.terms) > 12 || !l.knows("battery.capacity") && !l.knows("battery.group") && !l.knows("battery.chemistry") || !l.askedLast(Runtime, Bank, Charger, Weight) && !l.saidLast("battery.") || l.any(ofPersons) {
 		return
 	}
 	for i := range l.terms {
@@ -72,6 +72,9 @@ func (l *line) batteriesOfThem() {
 			return
 		}
 		v := l.smallNumber(i)
+		if l.text(i) == "one" {
+			v = 1
+		}
 		if v == 0 || v > 8 || l.text(i+1) != "of" {
 			continue
 		}
@@ -118,6 +121,7 @@ func (l *line) crewChanges(i int) (to int, ok bool) {
 		return 0, false
 	}
 	if n, row, to, ok := l.comesOrStays(i); ok {
+		l.useNumbers(i, to, "")
 		l.putCount(n, row, i, to)
 		return to, true
 	}
@@ -212,7 +216,7 @@ var ofPlate = of("capacity plate")
 
 func (l *line) useNumbers(from, to int, why string) {
 	for k := from; k <= to; k++ {
-		if m := l.terms[k].measure; m >= 0 {
+		if m := l.terms[k].measure; m >= 0 && !(why == "" && l.r.Measures[m].Kind == read.Mass) {
 			l.used[m] = true
 			l.reason[m] = why
 		}

@@ -139,6 +139,9 @@ func (l *line) wordFact(i int, row *wordRow) {
 	if l.asked(i) || row.when != nil && !row.when(l, i) || row.slot == "motor.control" && l.faulty() {
 		return
 	}
+	if row.slot == "water.kind" && l.mayAsk() && l.anyText("change", "changes", "affect", "affects") {
+		return // "can salt change how much thrust"
+	}
 	if s := l.sentence(i); row.slot == "water.kind" && (l.text(s) == "does" || l.text(s) == "would" || l.text(s) == "will") && l.saysText("matter") {
 		return // "does it matter if its salt"
 	}

@@ -19,7 +19,7 @@ func (l *line) replacedRig(before, c card.Card) card.Card {
 	was, had := before.Get("motor.thrust")
 	now, still := c.Get("motor.thrust")
 	if !had || !still || was.Value == nil || now.Value == nil || near(*was.Value, *now.Value) {
-		return c
+		return replacedBank(before, c)
 	}
 	var rig []card.Fact
 	for _, s := range rigSlots {
@@ -41,6 +41,47 @@ func (l *line) replacedRig(before, c card.Card) card.Card {
 	return c
 }
 
+// replacedBank keeps batteries that a turn replaces by those of another kind, with
+// as much of them as it changed.
+func replacedBank(before, c card.Card) card.Card {
+	was, had := before.Get("battery.chemistry")
+	now, still := c.Get("battery.chemistry")
+	if !had || !still || was.Text == now.Text {
+		return c
+	}
+	bank := []card.Fact{was}
+	for _, s := range rigSlots[6:] {
+		if old := before.All(s); s != "battery.chemistry" && !sameFacts(old, c.All(s)) {
+			if len(old) == 0 {
+				old = []card.Fact{{Slot: s}} // nobody had said it: it goes again
+			}
+			bank = append(bank, old...)
+		}
+	}
+	rigs := make([][]card.Fact, 0, len(before.Rigs)+1)
+	for _, r := range before.Rigs {
+		if old, ok := rigFact(r, "battery.chemistry"); !ok || old.Text != was.Text || r[0].Slot != "battery.chemistry" {
+			rigs = append(rigs, r)
+		}
+	}
+	if rigs = append(rigs, bank); len(rigs) > mostRigs {
+		rigs = rigs[1:]
+	}
+	c.Rigs = rigs
+	return c
+}
+
+// staleBattery takes off the amp-hours of batteries that a turn supposes to be of
+// another case size: they would count, and the size would not.
+func (l *line) staleBattery() {
+	if !l.setSlots["battery.chemistry"] && !l.has[idWhatIf] && !l.anyText("instead") {
+		return
+	}
+	if l.setSlots["battery.group"] && !l.setSlots["battery.capacity"] && l.knows("battery.capacity") {
+		l.drops = append(l.drops, "battery.capacity", "battery.reserve")
+	}
+}
+
 // rigBack gives a motor that is named again its volts and its bank back: "no, stay
 // with the 55", "the 36 volt one then", "go back to the old one".
 func (l *line) rigBack(before, c card.Card) card.Card {
@@ -58,6 +99,10 @@ func (l *line) rigBack(before, c card.Card) card.Card {
 		first := true
 		for _, f := range rig {
 			if f.Slot != s {
+				continue
+			}
+			if f.Value == nil && f.Low == nil && f.High == nil && f.Text == "" {
+				c = c.Without(s)
 				continue
 			}
 			f.Turn, f.Row = before.Turn+1, "as it was with the motor named again"
@@ -88,6 +133,14 @@ func (l *line) rigNamed(before card.Card) []card.Fact {
 		for k := len(before.Rigs) - 1; k >= 0; k-- {
 			if sameVolts(before.Rigs[k], *volts) {
 				return before.Rigs[k]
+			}
+		}
+		return nil
+	}
+	if kind, ok := l.fact("battery.chemistry"); ok && (l.has[idBack] || l.corrects()) {
+		for k := len(before.Rigs) - 1; k >= 0; k-- {
+			if r := before.Rigs[k]; r[0].Slot == "battery.chemistry" && r[0].Text == kind.Text {
+				return r
 			}
 		}
 		return nil

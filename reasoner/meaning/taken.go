@@ -5,6 +5,7 @@ import (
 
 	"heronlake.example/ask/kb/words"
 	"heronlake.example/ask/reasoner/card"
+	"heronlake.example/ask/reasoner/read"
 )
 
 // A renameRow is a word that gives a number said before another meaning: "no
@@ -18,7 +19,7 @@ var renameRows = []renameRow{
 	{"wind", "wind.speed"}, {"gust", "wind.gust"}, {"current", "current.speed"}, {"tide", "current.speed"}, {"river", "current.speed"}, {"trolling", "use.speed"},
 	{"wave", "chop.height"}, {"choppy water", "chop.height"}, {"deck", "mount.height"}, {"waterline", "mount.height"}, {"shaft", "motor.shaft"}, {"wide", "boat.beam"},
 	{"depth", "water.depth"}, {"wire", "wire.run"}, {"dry", "load.dry"}, {"loaded", "load.total"}, {"gear", "load.gear"}, {"outboard", "load.engine"},
-	{"capacity plate", "load.plate"}, {"charger", "charger.current"}, {"breaker", "breaker.in-hand"}, {"pulls", "motor.current"}, {"each", "people.each"},
+	{"capacity plate", "load.plate"}, {"charger", "charger.current"}, {"breaker", "breaker.in-hand"}, {"pulls", "motor.current"}, {"each", "people.each"}, {"freeboard", "boat.freeboard"},
 }
 
 // longestRename is how many terms a turn has at most that only renames.
@@ -31,6 +32,10 @@ func (l *line) renames() {
 		return
 	}
 	to := l.renamed(false)
+	if f, ok := l.before.Get(to); ok && f.Turn == l.before.Turn && !Inner(to) && l.renamed(true) == "" {
+		l.put(f) // it stands there already: said again
+		return
+	}
 	if to == "" || l.setSlots[to] || to == "load.total" || to == "load.dry" && l.knows("load.total") && !l.knows("load.dry") {
 		return // a weight given its name is relabel's
 	}
@@ -58,7 +63,7 @@ func (l *line) pointsAtLast() bool {
 func (l *line) renamed(denied bool) string {
 	for i := range l.terms {
 		for _, row := range renameRows {
-			if l.terms[i].id == words.Of(row.word) && (l.text(i-1) == "not" || l.text(i-2) == "not" && l.filler(i-1)) == denied {
+			if id := words.Of(row.word); id >= 0 && l.terms[i].id == id && (l.text(i-1) == "not" || l.text(i-2) == "not" && l.filler(i-1)) == denied {
 				return row.slot
 			}
 		}
@@ -109,11 +114,11 @@ const longestUnit = 7
 
 // newUnit puts the numbers said last in the unit that the turn names.
 func (l *line) newUnit() {
-	if len(l.terms) > longestUnit || len(l.r.Measures) > 0 || l.asksMark {
+	if len(l.terms) > longestUnit || len(l.r.Measures) > 1 || l.asksMark {
 		return
 	}
 	row := l.unitNamed()
-	if row == nil {
+	if row == nil || len(l.r.Measures) == 1 && !l.saidBefore(row.unit) {
 		return
 	}
 	last := 0
@@ -132,7 +137,7 @@ func (l *line) newUnit() {
 		}
 		if was := l.unitOfFact(f); was != row.factor {
 			scaleFact(&f, factor[row.factor]/factor[was])
-			f.Row = "in another unit"
+			f.Said, f.Row, f.Bare = l.said(0, len(l.r.Text)), "in another unit", false
 			l.put(f)
 		}
 	}
@@ -142,11 +147,13 @@ func (l *line) newUnit() {
 func (l *line) unitNamed() (found *unitRow) {
 	for i := range l.terms {
 		t := &l.terms[i]
-		if t.mark != 0 || t.filler || t.id == idActually || t.id == idNo || t.text == "i" || t.text == "those" || t.text == "theyre" || t.text == "mean" || t.text == "not" || t.text == "all" || t.text == "ok" || t.text == "and" {
+		if t.mark != 0 || t.filler || t.id == idActually || t.id == idNo || t.text == "i" || t.text == "those" || t.text == "theyre" || t.text == "mean" || t.text == "not" || t.text == "all" || t.text == "ok" || t.text == "oh" || t.text == "um" || t.text == "well" || t.text == "and" {
 			continue
 		}
 		row := unitWord(t.text)
 		switch {
+		case t.measure >= 0 && l.r.Measures[t.measure].Kind == read.Number:
+			continue
 		case row == nil:
 			return nil
 		case found == nil && l.text(i-1) != "not":
@@ -154,6 +161,19 @@ func (l *line) unitNamed() (found *unitRow) {
 		}
 	}
 	return found
+}
+
+// saidBefore tells that the one number of a turn is that of a fact of a unit, said
+// again: "12 is meters". It is used up then.
+func (l *line) saidBefore(unit string) bool {
+	said := bareDigits(l.r.Measures[0].Said)
+	for _, f := range l.before.Facts {
+		if f.Unit == unit && f.Turn >= l.before.Turn-1 && said != "" && bareDigits(f.Said) == said {
+			l.used[0] = true
+			return true
+		}
+	}
+	return false
 }
 
 func unitWord(w string) *unitRow {
@@ -182,7 +202,7 @@ func (l *line) unitOfFact(f card.Fact) string {
 		return "m/s"
 	}
 	bare := spokenUnit[f.Slot]
-	if to, ok := metricFor[bare]; ok && f.Bare && l.speaksMetric() {
+	if to, ok := metricFor[bare]; ok && f.Bare && l.before.Metric {
 		return to
 	}
 	if strings.Contains(said, "\"") {

@@ -194,6 +194,9 @@ func newLine(r read.Reading, c card.Card) *line {
 	return l
 }
 
+// wavesSaid are labels as well where the speaker asks and answers: "chop? 1 ft".
+var wavesSaid = of("wave", "choppy water")
+
 // questionLabels takes the question mark of "wind? usually 5 to 10" for a colon:
 // a lone word about a number that the speaker asks and answers.
 func (l *line) questionLabels() {
@@ -203,7 +206,7 @@ func (l *line) questionLabels() {
 		}
 		l.asksMark = true
 		alone := i == 1 || i >= 2 && l.terms[i-2].mark != 0
-		if alone && i+1 < len(l.terms) && labels.holds(l.terms[i-1].id) && !(l.terms[i-1].id == idShaft && l.heightFollows(i+1)) {
+		if alone && i+1 < len(l.terms) && (labels.holds(l.terms[i-1].id) || wavesSaid.holds(l.terms[i-1].id)) && !(l.terms[i-1].id == idShaft && l.heightFollows(i+1)) {
 			l.terms[i].mark = ':'
 		}
 	}

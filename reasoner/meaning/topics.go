@@ -211,12 +211,13 @@ var topicRows = []topicRow{
 	{name: "charge time asked", topic: Charger, when: chargeTime},
 	{name: "run time asked", topic: Runtime, texts: []string{"how long will", "how long do", "how long can", "how long on", "how long at", "how long would", "how long does", "how many hours", "how many hrs", "how many minutes", "minutes at", "run time", "runtime", "will it make it", "last all day", "last a whole day", "last the whole day", "last a day", "last a full day", "last me", "will it last", "will they last", "how far", "miles per charge", "miles on a charge", "miles per", "how many miles", "range", "how long it", "how long a", "hours will", "hours do i", "hours at", "much longer do", "difference in hours", "hours difference", "difference in run", "last the day", "make it all day", "get me through", "get me home", "get us home", "get me back", "get us back", "make it home", "how long before", "how long till", "how long with", "how long w", "miles out of", "hours from", "hours on", "hours out of", "time at", "how much time"}, when: longTime},
 	{name: "draw asked", topic: Runtime, texts: []string{"how many watts", "watts is", "watts does", "how many amps", "amp draw", "amps at", "amps does", "what does it draw", "whats it draw", "what will it draw", "what does that draw", "current draw", "how much current", "how many amp does"}, when: func(l *line) bool { return !l.anyOf("charger", "breaker", "charge", "wire") && !l.hasKind(read.Gauge) }},
+	{name: "hours?", topic: Runtime, when: endsInHours},
 	{name: "can it run so long", topic: Runtime, texts: []string{"can i run", "will i make", "will it make", "make it back", "enough for", "enough battery", "enough juice", "how long"}, when: batteryTalk},
 	{name: "how long till it is empty", topic: Runtime, any: of("run out"), when: batteryTalk},
 	{name: "bank asked", topic: Bank, any: of("battery", "bank", "amp hour", "group size", "deep cycle"), when: bankAsked},
 	{name: "bank asked in amp-hours", topic: Bank, texts: []string{"what ah", "ah needed", "amp hours needed", "how much ah", "amp hours for", "ah for", "battery size", "size bank", "how many ah", "how many amp hours", "what size battery", "size me a battery", "smallest battery", "lightest battery", "cheapest battery", "biggest battery", "battery for", "batteries for", "battery do i need", "how much battery", "what capacity", "how many watt hours", "in watt hours", "how many wh", "what do i have in", "how much energy", "how many amp"}},
 	{name: "bank's capacity asked", topic: Bank, any: of("bank", "lithium", "agm", "flooded", "gel"), when: func(l *line) bool { return l.saysText("capacity") || l.saysText("how big") }},
-	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "what mph", "topspeed", "speed with", "speed from", "speed of a", "speed at", "kind of speed", "how much speed", "how much faster", "how much quicker", "any faster", "any quicker", "much faster", "go faster", "how quickly"}},
+	{name: "speed asked", topic: Speed, texts: []string{"how fast", "top speed", "what speed", "how quick", "max speed", "how many mph", "what mph", "topspeed", "speed with", "speed from", "speed of a", "speed at", "kind of speed", "how much speed", "how much faster", "how much quicker", "any faster", "any quicker", "much faster", "twice as fast", "go faster", "how quickly"}},
 	{name: "top speed of a motor", topic: Speed, any: of("top speed"), when: func(l *line) bool { return l.setSlots["motor.thrust"] }},
 	{name: "speed alone", topic: Speed, any: of("speed", "top speed"), when: func(l *line) bool {
 		return l.asksMark && len(l.terms) <= 3 && len(l.r.Measures) == 0 && len(l.before.Facts) > 0
@@ -227,10 +228,10 @@ var topicRows = []topicRow{
 	{name: "most that it holds", topic: Hold, texts: []string{"most current", "most wind", "max wind", "max current", "strongest wind", "strongest current", "biggest wind"}},
 	{name: "hold asked", topic: Hold, any: of("hold"), with: of("wind", "current", "windy", "how many"), when: holdAsked},
 	{name: "hold in a speed asked", topic: Hold, any: of("hold"), when: func(l *line) bool {
-		return l.asksMark && holdAsked(l) && (l.setSlots["wind.speed"] || l.setSlots["current.speed"])
+		return l.questionish() && holdAsked(l) && (l.setSlots["wind.speed"] || l.setSlots["current.speed"])
 	}},
 	{name: "capacity asked", topic: Capacity, any: of("capacity plate"), when: capacityAsked},
-	{name: "over the plate", topic: Capacity, texts: []string{"am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
+	{name: "over the plate", topic: Capacity, texts: []string{"bow drop", "bow sink", "sit lower", "bow sit", "bow go down", "nose down", "am i over", "over capacity", "are we over", "too much weight", "overloaded", "over the limit", "bow heavy", "nose heavy", "bow down"}},
 	{name: "weight asked", topic: Weight, texts: []string{"how heavy", "how much does it weigh", "how much do they weigh", "what does it weigh", "how much weight", "weigh more", "what do they weigh", "capacity and wieght", "the weight", "the total", "how much loaded", "total weight", "weigh loaded", "weight loaded", "all up weight", "capacity and weight", "and weight", "n weight", "weight pls", "weight please", "whats it weigh", "weigh together", "how much does a group", "how much do two", "whats lighter", "save in pounds", "save in weight", "weight savings", "lbs lighter", "lighter by", "heavier by", "weight diff", "weight difference", "difference in weight", "how much lighter", "lbs lighter", "pounds lighter", "weight would i save", "weight do i save", "weighs less", "weigh less", "much weight", "which is lighter", "how much lighter", "how light", "how much weight"}, when: func(l *line) bool { return l.questionish() || !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "weight of something asked", topic: Weight, any: of("weighs"), with: of("how many"), when: func(l *line) bool { return l.any(batteryKinds) && !l.setSlots["load.total"] && !l.setSlots["load.dry"] }},
 	{name: "volts asked", topic: Voltage, texts: []string{"what voltage", "which voltage", "how many volts", "what volts"}},
@@ -329,6 +330,9 @@ func costAsked(l *line) bool {
 func thrustAsked(l *line) bool { return l.questionish() && !l.setSlots["wire.gauge"] }
 
 func faultTold(l *line) bool {
+	if l.setSlots["battery.charge-left"] && (l.anyOf("charger") || l.askedLast(Charger)) {
+		return false // run flat is no fault
+	}
 	if l.over != "" || l.setSlots["use.speed"] || l.setSlots["charger.current"] && l.questionish() {
 		return false
 	}
@@ -351,6 +355,15 @@ func (l *line) slowTold() bool {
 		}
 	}
 	return false
+}
+
+// endsInHours accepts "55 lb, one group 31, hrs?".
+func endsInHours(l *line) bool {
+	n := len(l.terms) - 1
+	if n > 0 && l.terms[n].mark == '?' {
+		n--
+	}
+	return n > 0 && l.terms[n].id == idHours && l.terms[n-1].measure < 0 && l.asksMark && batteryTalk(l) && (l.terms[n-1].mark != 0 || l.id(n-1) == words.None)
 }
 
 // whatIs accepts "whats ventilation": a question word and a word of the trade,
@@ -474,6 +487,8 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 	switch {
 	case !follow && l.asksWhether():
 		add(Concept)
+	case follow && set("battery.charge-left") && l.askedLast(Charger):
+		add(Charger) // "they come back dead flat"
 	case follow && !q:
 		if set("mount.height", "motor.shaft") && !l.askedLast(Shaft, Fit) {
 			add(Shaft)
@@ -490,7 +505,7 @@ func (l *line) implied(c card.Card, q bool, add func(Topic)) {
 		add(Shaft)
 	case set("wire.run", "wire.gauge"):
 		add(Wire)
-	case set("charger.current", "charge.hours"), set("battery.capacity", "battery.group") && l.hasReason("a share that is no throttle"):
+	case set("charger.current", "charge.hours"), set("battery.capacity", "battery.group") && l.hasReason("a share that is no throttle") && !set("use.throttle"):
 		add(Charger)
 	case set("battery.capacity", "battery.group", "battery.count", "battery.chemistry", "battery.reserve", "battery.use"):
 		if set("use.hours") && !set("battery.capacity", "battery.group", "battery.reserve", "battery.count") {

@@ -12,6 +12,7 @@ import (
 var useCues = []cue{
 	{name: "trolling at a speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.04, high: 4.6, before: of("trolling", "doing", "drifting"), reachB: 2, after: of("trolling"), reachA: 1, weight: 9, never: of("wind", "current", "tide"), when: trollsAt},
 	{name: "need so much speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, before: of("must", "run"), reachB: 1, weight: 5, never: of("wind", "current", "tide", "hold")},
+	{name: "so fast is plenty", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, after: of("enough", "fine"), reachA: 1, weight: 5, never: of("wind", "current", "tide", "hold", "river"), when: not(measuredSpeed)},
 	{name: "will it get to a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3, alone: true, weight: 4, never: of("wind", "current", "tide", "hold", "river"), when: reaches},
 	{name: "range at a speed", slot: "use.speed", kind: read.Speed, low: 0.15, high: 3.2, alone: true, weight: 4, when: runningTalk},
 	{name: "range at a bare speed", slot: "use.speed", kind: read.Speed, bare: "mph", low: 0.2, high: 2.7, alone: true, weight: 5, when: rangeAt},
@@ -65,6 +66,11 @@ func trollsAt(l *line, m int) bool {
 	}
 	if l.r.Measures[m].Kind == read.Number && i+1 < len(l.terms) && l.terms[i+1].measure >= 0 {
 		return false // "go on two 12 volt batteries"
+	}
+	for k := i - 1; k >= 0 && k >= i-4 && l.terms[k].mark == 0; k-- {
+		if id := l.id(k); waterBody.holds(id) || currentWords.holds(id) || l.text(k) == "stream" {
+			return false // "the river's doing 2 mph"
+		}
 	}
 	return !countNext(l, m) && l.id(i-1) != idWith
 }
@@ -183,6 +189,9 @@ func hoursOfUse(l *line, m int) bool {
 	switch l.r.Measures[m].Spoken {
 	case "year", "years", "yr", "month", "week", "day", "days", "d", "y", "s", "sec":
 		return false
+	}
+	if l.faulty() && l.anyOf("trips breaker") && l.text(l.at[m]-1) == "after" {
+		return false // "pops after ten minutes at full"
 	}
 	if (l.faulty() || l.anyOf("slow") && (l.text(l.at[m]-1) == "after" || l.text(l.at[m]-2) == "after")) && !l.any(batteryKinds) && !l.anyOf("throttle", "full throttle") && !l.saysText("how long") {
 		return false // "cuts out after 10 minutes"
@@ -365,6 +374,9 @@ func beforeThrottle(l *line, at int) bool { return l.text(at) == "third" && l.id
 
 // hereAndNow leaves out "how cold is too cold" and "store it over winter".
 func hereAndNow(l *line, at int) bool {
+	if l.anyOf("outboard") && l.anyText("start", "starts", "starting") {
+		return false // "my outboard is hard to start cold"
+	}
 	for k := at - 2; k < at; k++ {
 		switch firstWord(l.text(k)) {
 		case "how", "too", "over", "for", "the", "this", "all":
@@ -376,6 +388,9 @@ func hereAndNow(l *line, at int) bool {
 
 // running leaves out "runs only on high": a fault, not a use.
 func running(l *line, at int) bool {
+	if l.terms[at].text == "full on" && l.charging() {
+		return false // "flat to full on 10 amps"
+	}
 	return !l.faulty() || l.hasKind(read.Charge) || l.hasKind(read.Current) || l.hasKind(read.Voltage)
 }
 

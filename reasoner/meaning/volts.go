@@ -149,3 +149,32 @@ func bareVolts(l *line, m int) bool {
 	}
 	return false
 }
+
+// ratingOnVolts accepts "a 70 on 24": a rating, then its volts.
+func ratingOnVolts(l *line, m int) bool {
+	me, i := &l.r.Measures[m], l.at[m]
+	if me.Kind != read.Number || me.Value == nil || !nominal[*me.Value] || i < 2 || l.text(i-1) != "on" && l.text(i-1) != "at" || l.terms[i-2].measure < 0 {
+		return false
+	}
+	r := &l.r.Measures[l.terms[i-2].measure]
+	return (r.Kind == read.Number || r.Kind == read.Mass) && ratings[r.Bare] && (l.knows("motor.thrust") || l.knows("motor.voltage"))
+}
+
+// goesVolts accepts "if he goes 24" where volts stand and nothing else of that
+// size was said last.
+func goesVolts(l *line, m int) bool {
+	me, i := &l.r.Measures[m], l.at[m]
+	if me.Kind != read.Number || me.Value == nil || !nominal[*me.Value] || *me.Value < 12 || !l.endsAt(i) || len(l.terms) > 8 || !l.knows("motor.voltage") {
+		return false
+	}
+	switch l.text(i - 1) {
+	case "go", "goes", "went", "going":
+	case "to", "with":
+		if w := l.text(i - 2); w != "go" && w != "goes" && w != "went" && w != "going" && w != "switch" && w != "switches" {
+			return false
+		}
+	default:
+		return l.id(i-1) == idWhatIf && (l.text(i-1) == "if i go" || l.text(i-1) == "if i went")
+	}
+	return !l.knows("wind.speed") && !l.anyOf("hold", "thrust")
+}

@@ -23,6 +23,7 @@ var waterCues = []cue{
 	{name: "current of a speed", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0, high: 6, before: currentWords, reachB: 3, after: currentWords, reachA: 2, weight: 9, never: of("wind")},
 	{name: "river of a speed", slot: "current.speed", kind: read.Speed, bare: "", low: 0, high: 6, before: of("river"), reachB: 3, after: of("river"), reachA: 2, weight: 7, never: of("wind")},
 
+	{name: "the river is so fast", slot: "current.speed", kind: read.Speed, bare: "mph", low: 0.2, high: 4, before: of("river"), reachB: 0, weight: 6, never: of("wind", "depth"), when: riverIs},
 	{name: "water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 4, alone: true, weight: 8, never: of("wind"), when: waterSpeed},
 	{name: "tidal water of a speed", slot: "current.speed", kind: read.Speed, low: 0.1, high: 3.2, before: of("brackish", "tide"), reachB: 1, weight: 7, never: of("wind", "gust")},
 
@@ -32,7 +33,7 @@ var waterCues = []cue{
 	{name: "waves of a height", slot: "chop.height", kind: read.Length, bare: "ft", low: 0.02, high: 4, after: of("wave", "choppy water"), reachA: 1, before: of("wave"), reachB: 3, weight: 9, when: waveSize},
 	{name: "a foot of slop", slot: "chop.height", kind: read.Length, low: 0.05, high: 2.2, alone: true, weight: 9, when: ofSlop},
 	{name: "so many footers", slot: "chop.height", kind: read.Length, low: 0.1, high: 2.2, alone: true, weight: 8, when: waveFooter},
-	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline")},
+	{name: "water so deep", slot: "water.depth", kind: read.Length, bare: "ft", low: 0.1, high: 300, after: of("depth"), reachA: 0, before: of("depth"), reachB: 2, weight: 9, never: of("waterline"), when: notAShaft},
 	{name: "feet of water", slot: "water.depth", kind: read.Length, low: 0.2, high: 300, alone: true, weight: 9, when: ofWater},
 	{name: "in so many feet", slot: "water.depth", kind: read.Length, low: 3.6, high: 300, alone: true, weight: 7, when: fishedIn},
 	{name: "down so far", slot: "water.depth", kind: read.Length, low: 1, high: 300, alone: true, weight: 5, when: downThere},
@@ -66,7 +67,7 @@ var engineSpeedWords = map[string]bool{"fast": true, "fastest": true, "tops": tr
 // steadyWind leaves out the gusts' number, and "a 70" that is a motor.
 func steadyWind(l *line, m int) bool {
 	me, i := &l.r.Measures[m], l.at[m]
-	if me.Kind == read.Number && l.articleBefore(i) && me.Value != nil && !windWords.holds(l.id(i+1)) {
+	if me.Kind == read.Number && (l.articleBefore(i) || l.text(i-1) == "my") && me.Value != nil && !windWords.holds(l.id(i+1)) {
 		return false
 	}
 	return !inGusts(l, m) && !(l.r.Measures[m].Kind == read.Number && besideVolts(l, m))
@@ -126,6 +127,11 @@ func ofSlop(l *line, m int) bool {
 func waveFooter(l *line, m int) bool {
 	_, _, boat := l.near(l.at[m], 1, boatWords, 1)
 	return footer(l, m) && !boat
+}
+
+// notAShaft leaves out "how deep will a 54 sit".
+func notAShaft(l *line, m int) bool {
+	return !(l.r.Measures[m].Kind == read.Number && l.articleBefore(l.at[m]) && stockedShafts[l.r.Measures[m].Bare])
 }
 
 // ofWater accepts "8 ft of muddy water".
@@ -388,4 +394,10 @@ func holdsIn(l *line, m int) bool {
 		}
 	}
 	return false
+}
+
+// riverIs accepts "river is 1" where a current stands.
+func riverIs(l *line, m int) bool {
+	i := l.at[m]
+	return l.r.Measures[m].Kind == read.Number && l.knows("current.speed") && l.endsAt(i) && (l.text(i-1) == "is" || l.text(i-1) == "at" || l.text(i-1) == "runs")
 }

@@ -76,11 +76,11 @@ func (l *line) weighedOnes() (crew []weighedOne) {
 				crew = append(crew, weighedOne{i - 2, i, 1, kg})
 			}
 			continue
-		case i > 0 && l.terms[i-1].measure >= 0 && !t.possessive:
+		case i > 0 && l.terms[i-1].measure >= 0 && !t.possessive && !(len(crew) > 0 && crew[len(crew)-1].at == i-1):
 			continue
 		}
 		k := i + 1
-		for k < len(l.terms) && k < i+4 && (l.filler(k) || l.id(k) == idWeighs || k == i+1 && (l.text(k) == "go" || l.text(k) == "goes")) {
+		for k < len(l.terms) && k < i+4 && (l.filler(k) || l.id(k) == idWeighs || k == i+1 && l.terms[k].mark == ',' && l.r.Text[l.terms[k].start] == '(' || k == i+1 && (l.text(k) == "go" || l.text(k) == "goes")) {
 			k++
 		}
 		k = l.pastHeight(k)
@@ -95,7 +95,15 @@ func (l *line) weighedOnes() (crew []weighedOne) {
 		if ofEach.holds(l.id(next)) {
 			next++
 		}
-		if next < len(l.terms) && l.terms[next].mark == 0 && l.id(next) != idAnd && l.id(next) != idWith && l.text(next) != "and" && l.id(next) != idBoat && l.text(next) != "my" && !(l.terms[next].measure >= 0 && l.r.Measures[l.terms[next].measure].Kind == read.Length) {
+		if next < len(l.terms) && l.r.Text[l.terms[next].start] == ')' {
+			crew = append(crew, weighedOne{from, k, n, kg})
+			continue
+		}
+		if next+1 < len(l.terms) && l.opensNumber(next) && l.terms[next+1].measure >= 0 {
+			crew = append(crew, weighedOne{from, k, n, kg})
+			continue // "me 230 buddy 205 motor 95"
+		}
+		if next < len(l.terms) && l.terms[next].mark == 0 && l.id(next) != idAnd && l.id(next) != idWith && l.text(next) != "and" && l.id(next) != idBoat && l.text(next) != "my" && !(l.text(next) == "in" && len(crew) > 0) && !(l.terms[next].measure >= 0 && l.r.Measures[l.terms[next].measure].Kind == read.Length) {
 			continue
 		}
 		crew = append(crew, weighedOne{from, k, n, kg})
@@ -350,7 +358,7 @@ func pounder(l *line, m int) bool {
 
 // heOrShe tells that a person is the subject before a measure.
 func (l *line) heOrShe(m int) bool {
-	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-4; i-- {
+	for i := l.at[m] - 1; i >= 0 && i >= l.at[m]-6; i-- {
 		switch l.text(i) {
 		case "he", "she", "hes", "shes":
 			return true

@@ -31,6 +31,7 @@ var wiringCues = []cue{
 	{name: "insulation's degrees", slot: "wire.insulation", kind: read.Temperature, low: 50, high: 260, after: of("insulation", "wire"), reachA: 2, before: of("insulation"), reachB: 2, weight: 9},
 	{name: "insulation's bare degrees", slot: "wire.insulation", kind: read.Number, low: 60, high: 200, after: of("insulation"), reachA: 1, before: of("insulation"), reachB: 1, weight: 8},
 	{name: "degrees of wire", slot: "wire.insulation", kind: read.Temperature, low: 60, high: 260, alone: true, weight: 4, need: wireTalk},
+	{name: "the water's temperature", slot: "water.temperature", kind: read.Temperature, low: -2, high: 40, alone: true, weight: 9, when: ofTheWater},
 	{name: "air temperature", slot: "temperature.air", kind: read.Temperature, low: -45, high: 55, alone: true, weight: 3},
 
 	{name: "voltage drop", slot: "wire.drop", kind: read.Percent, bare: "", low: 0.001, high: 0.3, after: of("voltage drop", "drop"), reachA: 3, before: of("voltage drop", "drop"), reachB: 4, weight: 8},
@@ -172,4 +173,14 @@ func (l *line) metricWire() {
 
 func squareMillimetres(s string) bool {
 	return strings.HasSuffix(s, "mm2") || strings.HasSuffix(s, "mm²") || strings.HasSuffix(s, "square mm") || strings.HasSuffix(s, "sq mm") || strings.HasSuffix(s, "square millimetres") || strings.HasSuffix(s, "square millimeters")
+}
+
+// ofTheWater accepts "water is 50 degrees" and "in 45 degree water".
+func ofTheWater(l *line, m int) bool {
+	i := l.at[m]
+	if l.text(i+1) == "water" {
+		return true
+	}
+	k := l.skipFillers(i-1, -1)
+	return l.text(k) == "water" || l.text(k) == "temp" && l.text(k-1) == "water"
 }

@@ -30,6 +30,12 @@ func TestTopics(t *testing.T) {
 		{"whats a breaker for", "breaker"},
 		{"explain peukert to me", "concept"},
 		{"how do i winterize it", "concept"},
+		{"how long to fill a 100 ah lithium at 15 amps", "charger"},
+		{"can i charge a lithium at 25 F in the shed", "concept"},
+		{"range of a 55 on a 14 ft jon with a group 31", "runtime"},
+		{"how far can i run 6 gauge at 12v 40 amps", "wire"},
+		{"does frost hurt an agm", "concept"},
+		{"i need a bow mount for a 17 ft vee, plate says 1,100 lb", "fit capacity"},
 	} {
 		w := Bind(read.Read(row.text), card.Card{}).Wish
 		got := strings.Join(topicNames(w.Topics), " ")
@@ -49,6 +55,10 @@ func TestJudgeAndCompare(t *testing.T) {
 		{"8 gauge enough for 50 amps 18 ft", "wire.gauge", "", ""},
 		{"would a 55 do for 1,400 lb loaded", "motor.thrust", "", ""},
 		{"agm or lithium", "", "battery.chemistry", "agm lithium"},
+		{"how much faster is a 70 than a 45", "", "motor.thrust", "70 45"},
+		{"30, 45 or 55 for a 13 ft jon", "", "motor.thrust", "30 45 55"},
+		{"front or back of a 12 ft canoe", "", "mount.place", "bow transom"},
+		{"is a 40 amp breaker ok for a 45", "breaker.in-hand motor.thrust", "", ""},
 		{"24v or 36v for 2,500 lb loaded", "", "motor.voltage", "24v 36v"},
 		{"cable steer or electric steer", "", "motor.control", "foot-cable foot-electric"},
 		{"bow mount or transom mount for a 14 ft jon", "", "mount.place", "bow transom"},

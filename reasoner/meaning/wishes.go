@@ -107,7 +107,7 @@ func (l *line) faulty() bool {
 	}
 	for i := range l.terms {
 		id := l.terms[i].id
-		if id == idTripsBreaker && strings.HasPrefix(l.text(i), "trips ") && outing[l.text(i-1)] {
+		if id == idTripsBreaker && strings.HasPrefix(l.text(i), "trips ") && (outing[l.text(i-1)] || i > 0 && l.terms[i-1].measure >= 0) {
 			continue
 		}
 		if !trouble.holds(id) || id == idSlow || l.negated[i] && id == idNoise {
@@ -302,5 +302,5 @@ func (l *line) answersNo(i int) bool {
 		return false
 	}
 	n := l.text(i + 1)
-	return l.id(i+1) == idBack || n == "its" || n == "it" || n == "thats" || n == "i" || n == "we" || n == "the" || n == "that" || n == "im" || i+1 < len(l.terms) && l.terms[i+1].measure >= 0
+	return l.id(i+1) == idBack || l.id(i+1) == idActually || n == "its" || n == "it" || n == "thats" || n == "i" || n == "we" || n == "the" || n == "that" || n == "im" || i+1 < len(l.terms) && l.terms[i+1].measure >= 0
 }
