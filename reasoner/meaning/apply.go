@@ -9,7 +9,7 @@ import (
 func (l *line) apply(before card.Card) (card.Card, []string) {
 	c := before
 	c.Metric = c.Metric || l.metric
-	if l.units != nil {
+	if l.units != nil && l.units.factor != "kn" { // knots go with either system
 		c.Metric = l.units.metric
 	}
 	if l.newBoat() {

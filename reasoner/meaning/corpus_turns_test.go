@@ -46,6 +46,47 @@ var turnsCorpus = [][]phrasing{
 		{"how many pounds of thrust", "boat.length 17 ft; load.total 1500 lb"},
 		{"how many kilos?", "boat.length 17 ft; load.total 1500 lb"},
 	},
+	{ // the unit of a number named, however long ago it was said
+		{"5 m inflatable, 400 kg loaded, 22 km/h wind, deck 40 cm", "boat.length 5 m; boat.hull inflatable; load.total 400 kg; wind.speed 6.11111 m/s; mount.height 40 cm"},
+		{"no current to speak of", "boat.length 5 m; boat.hull inflatable; load.total 400 kg; wind.speed 6.11111 m/s; mount.height 40 cm"},
+		{"hang on, the wind was in knots", "boat.length 5 m; boat.hull inflatable; load.total 400 kg; wind.speed 11.3178 m/s; mount.height 40 cm"},
+		{"no, mph was right", "boat.length 5 m; boat.hull inflatable; load.total 400 kg; wind.speed 22 mph; mount.height 40 cm"},
+		{"weight is pounds not kilos", "boat.length 5 m; boat.hull inflatable; load.total 400 lb; wind.speed 22 mph; mount.height 40 cm"},
+		{"the deck should be inches", "boat.length 5 m; boat.hull inflatable; load.total 400 lb; wind.speed 22 mph; mount.height 40 in"},
+		{"is the wind in knots", "boat.length 5 m; boat.hull inflatable; load.total 400 lb; wind.speed 22 mph; mount.height 40 in"},
+		{"how many kilos is that", "boat.length 5 m; boat.hull inflatable; load.total 400 lb; wind.speed 22 mph; mount.height 40 in"},
+		{"the current is in knots", "boat.length 5 m; boat.hull inflatable; load.total 400 lb; wind.speed 22 mph; mount.height 40 in"},
+	},
+	{ // a budget said anew, without the word
+		{"15 ft jon 900 lb loaded, budget 1100", "boat.length 15 ft; boat.hull jon; load.total 900 lb; money.budget 1100 USD"},
+		{"dad says 1400 tops now", "boat.length 15 ft; boat.hull jon; load.total 900 lb; money.budget ..1400 USD"},
+		{"alright 1250 then", "boat.length 15 ft; boat.hull jon; load.total 900 lb; money.budget 1250 USD"},
+		{"make that 1000 pounds loaded", "boat.length 15 ft; boat.hull jon; load.total 1000 lb; money.budget 1250 USD"},
+		{"ok 1150 then", "boat.length 15 ft; boat.hull jon; load.total 1000 lb; money.budget 1250 USD"},
+		{"ok 55 then", "boat.length 15 ft; boat.hull jon; load.total 1000 lb; money.budget 1250 USD"},
+	},
+	{ // a number and no budget to stand in for
+		{"15 ft jon 900 lb loaded", "boat.length 15 ft; boat.hull jon; load.total 900 lb"},
+		{"fine, 1400 then", "boat.length 15 ft; boat.hull jon; load.total 1400 lb"},
+	},
+	{ // so many of a word for people, this time
+		{"14 ft jon, 2 of us, 650 lb loaded", "boat.length 14 ft; boat.hull jon; people.count 2; load.total 650 lb"},
+		{"4 geezers this trip", "boat.length 14 ft; boat.hull jon; people.count 4"},
+		{"5 lures this time", "boat.length 14 ft; boat.hull jon; people.count 4"},
+		{"3 stops this weekend", "boat.length 14 ft; boat.hull jon; people.count 4"},
+		{"just 2 chums this time", "boat.length 14 ft; boat.hull jon; people.count 2; load.total 650 lb"},
+	},
+	{ // batteries taken away, in talk of batteries
+		{"12v 50 lb, three 90 ah agm at 60 percent, how long", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 3; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
+		{"pull one out", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 2; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
+		{"never mind, only the one", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 1; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
+		{"suppose i put in a second one of the same", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 2; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
+		{"take one of the photos", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 2; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
+	},
+	{ // one of whom or of what, nobody said
+		{"16 ft vee 1100 lb loaded, 3 of us, two 100 ah agm", "boat.length 16 ft; boat.hull vee; load.total 1100 lb; people.count 3; battery.count 2; battery.capacity 100 Ah; battery.chemistry agm"},
+		{"take one away", "boat.length 16 ft; boat.hull vee; load.total 1100 lb; people.count 3; battery.count 2; battery.capacity 100 Ah; battery.chemistry agm"},
+	},
 	{ // one battery more, and fewer
 		{"12v 50 lb, two 90 ah agm at 60 percent, how long", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 2; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
 		{"suppose i had a third", "motor.voltage 12 V; motor.thrust 50 lbf; battery.count 3; battery.capacity 90 Ah; battery.chemistry agm; use.throttle 0.6"},
@@ -89,6 +130,25 @@ func TestTurns(t *testing.T) {
 		for _, turn := range talk {
 			c = Bind(read.Read(turn.text), c).Card
 			compareFacts(t, turn.text, turn.want, c)
+		}
+	}
+}
+
+// TestPick holds what is asked by a turn that wants a pick of what stands, against
+// turns that name what they are about.
+func TestPick(t *testing.T) {
+	for _, row := range []struct{ first, text, want string }{
+		{"bow is 20 inches up, what shaft", "what would you go with", "shaft"},
+		{"50 amps 12 volt 16 ft, what wire", "which one would u buy", "wire"},
+		{"16 ft vee 1200 loaded", "so what do you recommend", "fit"},
+		{"12v 50 lb, two 90 ah agm at half, how long", "which would you pick", "runtime"},
+		{"bow is 20 inches up, what shaft", "what wire would you go with", "wire"},
+		{"bow is 20 inches up, what shaft", "what charger do you recommend", "charger"},
+	} {
+		c := Bind(read.Read(row.first), card.Card{}).Card
+		got := Bind(read.Read(row.text), c).Wish.Topics
+		if len(got) == 0 || string(got[0]) != row.want {
+			t.Errorf("%q after %q asks %q, wanted %q", row.text, row.first, got, row.want)
 		}
 	}
 }

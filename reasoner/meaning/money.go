@@ -1,6 +1,7 @@
 package meaning
 
 import (
+	"heronlake.example/ask/reasoner/card"
 	"heronlake.example/ask/reasoner/read"
 )
 
@@ -12,6 +13,7 @@ var moneyCues = []cue{
 	{name: "bare budget", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, before: of("budget"), reachB: 2, after: of("budget"), reachA: 1, weight: 7, when: bareMoney},
 	{name: "money is what is talked of", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, after: of("fine"), reachA: 0, weight: 4, when: knownBudget},
 	{name: "could go to so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 150, high: 30000, alone: true, weight: 4, when: couldSpend},
+	{name: "a budget said anew", slot: "money.budget", kind: read.Number, bare: "USD", low: 150, high: 30000, alone: true, weight: 4, when: budgetAnew},
 	{name: "under so much", slot: "money.budget", kind: read.Money, bare: "USD", low: 250, high: 30000, alone: true, weight: 2, when: boundAlone},
 	{name: "a price", slot: "", kind: read.Money, alone: true, weight: 5, when: aPrice},
 }
@@ -51,6 +53,60 @@ func couldSpend(l *line, m int) bool {
 	}
 	return false
 }
+
+// budgetAnew accepts "the wife says 1500 max now" and "fine, 900 then" of a budget
+// that stands: an amount of its order and, of the weights that stand, none that was
+// said later or is as near.
+func budgetAnew(l *line, m int) bool {
+	me := &l.r.Measures[m]
+	old, ok := l.before.Get("money.budget")
+	if !ok || me.Kind != read.Number || len(l.r.Measures) > 1 || len(l.terms) > 9 || l.asksMark {
+		return false
+	}
+	most, now := highest(old), highest(card.Fact{Value: me.Value, Low: me.Low, High: me.High})
+	if most <= 0 || now < most/4 || now > most*4 || !l.onlySpends(l.at[m]) {
+		return false
+	}
+	allowed := me.Value == nil && l.has[idSays] // "she says 900 tops"
+	for _, f := range l.before.Facts {
+		if f.Unit != "kg" || f.Value == nil || Inner(f.Slot) {
+			continue
+		}
+		lb := *f.Value / factor["lb"]
+		if f.Turn > old.Turn && now > lb/4 && now < lb*4 || f.Turn == old.Turn && !allowed && apart(now, lb) <= apart(now, most) {
+			return false
+		}
+	}
+	return true
+}
+
+// onlySpends tells that a line says, beside an amount, only who allows it and words
+// that steer.
+func (l *line) onlySpends(at int) bool {
+	for i := range l.terms {
+		t := &l.terms[i]
+		if i == at || t.filler || t.mark != 0 || spendTalk[t.text] || t.id == idSays || t.id == idActually || t.id == idFine || t.id == idAnd {
+			continue
+		}
+		if i < at && i+1 < len(l.terms) && l.id(i+1) == idSays || t.id == idCompanion || t.id == idMe && i < at {
+			continue // who says so
+		}
+		return false
+	}
+	return true
+}
+
+// spendTalk are the words around an amount that stands in for a budget.
+var spendTalk = map[string]bool{"now": true, "then": true, "tops": true, "top": true, "max": true, "instead": true, "at": true, "most": true, "tho": true, "though": true, "after all": true,
+	"ok": true, "okay": true, "fine": true, "make it": true, "lets": true, "let": true, "us": true, "say": true, "so": true, "well": true, "alright": true, "got": true, "only": true, "just": true, "can": true, "could": true, "go": true, "do": true, "spend": true, "he": true, "she": true, "i": true, "we": true, "call it": true, "for it": true}
+
+func highest(f card.Fact) float64 {
+	_, hi := ends(quantity{f.Value, f.Low, f.High})
+	return hi
+}
+
+// apart is how many times as much the greater of two amounts is.
+func apart(a, b float64) float64 { return max(a/b, b/a) }
 
 // boundAlone accepts "under 900" that is bound to nothing else.
 func boundAlone(l *line, m int) bool {

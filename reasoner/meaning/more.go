@@ -34,6 +34,14 @@ func (l *line) batteryTally() {
 		case t.text == "one" && l.id(i+1) == idBattery && l.endsAt(i+1) && l.onlyJust(i):
 			l.putBatteries(1, i+1)
 			return
+		case t.text == "one" && counted && n > 1 && l.endsAt(i) && l.onlyJust(i) && l.onlyTalk(i):
+			l.putBatteries(1, i)
+			return
+		case counted && n > l.oneOrMore(i) && l.takenAway(i):
+			less := l.oneOrMore(i)
+			l.useNumbers(i, i, "")
+			l.putBatteries(n-less, i)
+			return
 		case (t.text == "another" || t.text == "one more" || t.text == "extra" || t.text == "an extra" || t.text == "additional") && l.nothingCounted(i+1):
 			l.putBatteries(n+1, i)
 			return
@@ -167,6 +175,36 @@ func (l *line) pronounOnes() {
 			}
 		}
 	}
+}
+
+// oneOrMore is the small number at a term, a word "one" with it; 0 for none.
+func (l *line) oneOrMore(i int) float64 {
+	if l.text(i) == "one" {
+		return 1
+	}
+	return l.smallNumber(i)
+}
+
+// takesOff are the verbs by which a battery goes: "pull one", "take one away".
+var takesOff = map[string]bool{"take": true, "pull": true, "lose": true, "yank": true, "remove": true, "drop": true, "minus": true, "leave": true, "take out": true, "take off": true, "ditch": true, "unhook": true, "without": true}
+
+// takenAway tells that so many are taken away, and nothing is said beside it.
+func (l *line) takenAway(i int) bool {
+	if l.oneOrMore(i) == 0 || !takesOff[l.text(i-1)] || l.saidInLastTurn("people.count") && !l.askedLast(Runtime, Bank, Charger) {
+		return false // one of the people, it may be
+	}
+	for k := range l.terms {
+		t := &l.terms[k]
+		if k == i || k == i-1 || t.filler || t.mark != 0 && t.mark != '?' {
+			continue
+		}
+		switch t.text {
+		case "away", "out", "off", "again", "then", "ok", "and", "if", "what if", "i", "we", "them", "em", "those", "back", "now", "actually", "battery", "batteries", "would", "could", "ill", "lets":
+		default:
+			return t.mark == '?' && k == len(l.terms)-1
+		}
+	}
+	return true
 }
 
 // onlyJust accepts "just the one battery".

@@ -17,6 +17,7 @@ func (l *line) people() {
 	l.batteriesOfThem()
 	l.batteryTally()
 	l.crewOfUnknown()
+	l.crewThisTime()
 	for i := 0; i < len(l.terms); i++ {
 		if to, ok := l.crewChanges(i); ok {
 			i = to
@@ -56,6 +57,45 @@ func (l *line) people() {
 		i = to
 	}
 }
+
+// crewThisTime reads "4 geezers this trip": so many of a word that names nothing
+// known, on this trip and not the one before, while a number of people stands.
+func (l *line) crewThisTime() {
+	if !l.knows("people.count") || l.setSlots["people.count"] || len(l.terms) > 8 {
+		return
+	}
+	for i := range l.terms {
+		n := l.smallNumber(i)
+		w := l.text(i + 1)
+		if n == 0 || n > 12 || i+1 >= len(l.terms) || l.id(i+1) != words.None || len(w) < 4 || w[len(w)-1] != 's' || notAboard[w] || !l.thisTime(i+2) {
+			continue
+		}
+		if k := l.skipFillers(i-1, -1); k >= 0 && l.terms[k].mark == 0 && l.id(k) != idActually && l.id(k) != idAnd && l.id(k) != idFine && !opensCrew[l.text(k)] {
+			continue
+		}
+		l.useNumbers(i, i, "")
+		l.putCount(n, "so many this time", i, i+1)
+		return
+	}
+}
+
+// thisTime tells that a line ends in "this time" and the like.
+func (l *line) thisTime(i int) bool {
+	if l.text(i) == "this" {
+		i++
+	}
+	switch l.text(i) {
+	case "time", "trip", "go", "round", "weekend", "outing", "this time", "this trip", "this weekend", "today", "tomorrow", "around":
+		return l.endsAt(i) || l.text(i+1) == "around"
+	}
+	return false
+}
+
+// opensCrew are the words before a number of people that say only that they are.
+var opensCrew = map[string]bool{"theres": true, "there": true, "make it": true, "its": true, "be": true, "got": true, "taking": true, "bringing": true, "with": true, "so": true, "but": true, "now": true, "have": true, "well": true, "say": true}
+
+// notAboard are things counted by the trip that are no people.
+var notAboard = map[string]bool{"trips": true, "stops": true, "spots": true, "lakes": true, "rods": true, "casts": true, "bites": true, "lures": true, "baits": true, "coolers": true, "bags": true, "boxes": true, "tanks": true, "speeds": true, "times": true, "passes": true, "holes": true, "runs": true, "reels": true, "charges": true, "boats": true, "laps": true, "traps": true, "nets": true, "lines": true, "beers": true, "chairs": true, "seats": true, "poles": true, "things": true, "pieces": true, "docks": true, "ponds": true}
 
 // batteriesOfThem reads "two of them" where batteries were talked of last.
 func (l *line) batteriesOfThem() {

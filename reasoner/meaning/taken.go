@@ -1,6 +1,7 @@
 package meaning
 
 import (
+	"strconv"
 	"strings"
 
 	"heronlake.example/ask/kb/words"
@@ -110,29 +111,32 @@ var unitRows = []unitRow{
 }
 
 // longestUnit is how many terms a turn has at most that only names a unit.
-const longestUnit = 7
+const longestUnit = 9
 
 // newUnit puts the numbers said last in the unit that the turn names.
 func (l *line) newUnit() {
 	if len(l.terms) > longestUnit || len(l.r.Measures) > 1 || l.asksMark {
 		return
 	}
-	row := l.unitNamed()
+	if asksWords[firstWord(l.text(0))] || l.text(0) == "was" {
+		return
+	}
+	row, named := l.unitNamed()
 	if row == nil || len(l.r.Measures) == 1 && !l.saidBefore(row.unit) {
 		return
 	}
 	last := 0
 	for _, f := range l.before.Facts {
-		if f.Unit == row.unit && spokenUnit[f.Slot] != "" {
+		if row.of(f) && (named == "" || f.Slot == named) {
 			last = max(last, f.Turn)
 		}
 	}
-	if last == 0 || last < l.before.Turn-1 {
+	if last == 0 || last < l.before.Turn-1 && named == "" && !l.unitMended(row) {
 		return
 	}
 	l.metric, l.units = row.metric, row
 	for _, f := range l.before.Facts {
-		if f.Turn != last || f.Unit != row.unit || spokenUnit[f.Slot] == "" {
+		if f.Turn != last || !row.of(f) || named != "" && f.Slot != named {
 			continue
 		}
 		if was := l.unitOfFact(f); was != row.factor {
@@ -143,24 +147,78 @@ func (l *line) newUnit() {
 	}
 }
 
-// unitNamed is the unit that a turn names and says nothing else; nil for none.
-func (l *line) unitNamed() (found *unitRow) {
+// of tells whether a fact may be in a unit. No boat is so many inches long.
+func (row *unitRow) of(f card.Fact) bool {
+	return f.Unit == row.unit && spokenUnit[f.Slot] != "" && (f.Slot != "boat.length" || row.factor != "in" && row.factor != "cm")
+}
+
+// unitMended tells that a unit is said in place of another, however long ago that
+// was: "i meant knots", "mph was right". Of lengths and weights too many stand.
+func (l *line) unitMended(row *unitRow) bool {
+	return row.unit == "m/s" && (l.has[idActually] || l.anyText("not", "meant", "mean", "was"))
+}
+
+// A unitOfRow is a word that names the number whose unit is mended, and the slots
+// that it may be, the first that stands.
+type unitOfRow struct {
+	word  string
+	slots []string
+}
+
+var unitOfRows = []unitOfRow{
+	{"wind", []string{"wind.speed"}}, {"gust", []string{"wind.gust"}}, {"current", []string{"current.speed"}}, {"tide", []string{"current.speed"}}, {"river", []string{"current.speed"}},
+	{"weighs", []string{"load.total", "load.dry"}}, {"loaded", []string{"load.total"}}, {"dry", []string{"load.dry"}}, {"gear", []string{"load.gear"}}, {"outboard", []string{"load.engine"}}, {"capacity plate", []string{"load.plate"}}, {"each", []string{"people.each"}},
+	{"boat length", []string{"boat.length"}}, {"boat", []string{"boat.length"}}, {"wide", []string{"boat.beam"}}, {"deck", []string{"mount.height"}}, {"bow", []string{"mount.height"}}, {"waterline", []string{"mount.height"}}, {"freeboard", []string{"boat.freeboard"}},
+	{"shaft", []string{"motor.shaft"}}, {"wave", []string{"chop.height"}}, {"depth", []string{"water.depth"}}, {"wire", []string{"wire.run"}}, {"thrust", []string{"motor.thrust"}},
+}
+
+// unitOfNamed is the slot that a word names for its unit, "" for none that stands.
+func (l *line) unitOfNamed(i int, unit string) string {
+	for _, row := range unitOfRows {
+		if id := words.Of(row.word); id < 0 || l.id(i) != id {
+			continue
+		}
+		for _, s := range row.slots {
+			if unitOf[s] == unit && l.knows(s) {
+				return s
+			}
+		}
+	}
+	return ""
+}
+
+// unitTalk are the words around a unit that say no more than that it was meant.
+var unitTalk = map[string]bool{"i": true, "those": true, "theyre": true, "mean": true, "meant": true, "not": true, "all": true, "ok": true, "oh": true, "um": true, "well": true, "and": true,
+	"right": true, "was": true, "were": true, "my": true, "the": true, "should": true, "be": true, "said": true, "after all": true, "i said": true, "shouldve": true, "been": true, "have": true, "bad": true, "hang": true, "on": true}
+
+// unitNamed is the unit that a turn names and says nothing else, nil for none, and
+// the slot that it names, if it does.
+func (l *line) unitNamed() (found *unitRow, slot string) {
+	subject := -1
 	for i := range l.terms {
 		t := &l.terms[i]
-		if t.mark != 0 || t.filler || t.id == idActually || t.id == idNo || t.text == "i" || t.text == "those" || t.text == "theyre" || t.text == "mean" || t.text == "not" || t.text == "all" || t.text == "ok" || t.text == "oh" || t.text == "um" || t.text == "well" || t.text == "and" {
+		if t.mark != 0 || t.filler || t.id == idActually || t.id == idNo || unitTalk[t.text] {
 			continue
 		}
 		row := unitWord(t.text)
 		switch {
 		case t.measure >= 0 && l.r.Measures[t.measure].Kind == read.Number:
 			continue
+		case row == nil && subject < 0 && t.measure < 0 && t.id != words.None:
+			subject = i
 		case row == nil:
-			return nil
+			return nil, ""
 		case found == nil && l.text(i-1) != "not":
 			found = row
 		}
 	}
-	return found
+	if found == nil || subject < 0 {
+		return found, ""
+	}
+	if slot = l.unitOfNamed(subject, found.unit); slot == "" {
+		return nil, ""
+	}
+	return found, slot
 }
 
 // saidBefore tells that the one number of a turn is that of a fact of a unit, said
@@ -187,9 +245,30 @@ func unitWord(w string) *unitRow {
 	return nil
 }
 
+// unitByValue is the unit that makes the number said the value that stands: "25 km/h",
+// a bare 900 said before the talk went metric; "" where none does.
+func unitByValue(f card.Fact) string {
+	n, err := strconv.ParseFloat(bareDigits(f.Said), 64)
+	if err != nil || f.Value == nil || n <= 0 {
+		return ""
+	}
+	for _, row := range unitRows {
+		if row.unit == f.Unit && near(*f.Value, n*factor[row.factor]) {
+			return row.factor
+		}
+	}
+	if f.Unit == "m/s" && near(*f.Value, n) {
+		return "m/s"
+	}
+	return ""
+}
+
 // unitOfFact is the unit in which a fact was said, as a key of factor.
 func (l *line) unitOfFact(f card.Fact) string {
 	said := lowerASCII(f.Said)
+	if u := unitByValue(f); u != "" {
+		return u
+	}
 	for _, w := range strings.FieldsFunc(said, func(r rune) bool { return r < 'a' || r > 'z' }) {
 		if row := unitWord(w); row != nil && row.unit == f.Unit {
 			return row.factor

@@ -43,6 +43,14 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 			add(row.topic)
 		}
 	}
+	if l.units != nil && len(l.r.Measures) == 0 {
+		w.Topics = nil // "the weight is in kilos" asks for no weight
+		return w
+	}
+	if l.asksPick() {
+		w.Topics = l.askedBefore()
+		return w
+	}
 	if w.Why {
 		w.Topics = withoutTopic(w.Topics, Concept)
 	}
@@ -69,6 +77,44 @@ func (l *line) wish(c card.Card, changedSlots []string) Wish {
 		w.Topics = append([]Topic{Fit}, withoutTopic(w.Topics, Concept)...)
 	}
 	return w
+}
+
+// picksAsked are the ways of asking what is best of that which stands.
+var picksAsked = []string{"would you go with", "would u go with", "should i go with", "do you recommend", "do u recommend", "would you recommend", "would u recommend", "you recommend", "would you buy", "would u buy", "would you get", "would u get", "would you pick", "would u pick",
+	"would you take", "would u take", "would you choose", "would u choose", "would you do", "would u do", "would you run", "would u run", "do you suggest", "do u suggest", "would you suggest", "would u suggest", "your pick", "your choice", "your advice", "should i buy", "should i get"}
+
+// asksPick accepts "what would you go with": what is best of what was asked, where
+// the turn says nothing of its own.
+func (l *line) asksPick() bool {
+	if len(l.before.Facts) == 0 || len(l.facts) > 0 || len(l.r.Measures) > 0 || l.over != "" || len(l.topicWords()) > 0 || len(l.terms) > 9 {
+		return false
+	}
+	for i := range l.terms {
+		if id := l.terms[i].id; id != words.None && id.Kind() != words.Talk {
+			return false
+		}
+	}
+	for _, t := range picksAsked {
+		if l.saysText(t) {
+			return true
+		}
+	}
+	return false
+}
+
+// askedBefore are the topics with figures that were asked last, a fit where there are
+// none.
+func (l *line) askedBefore() []Topic {
+	var out []Topic
+	for _, a := range l.before.Asked {
+		if t := Topic(a); t != Concept && t != Fault && t != Choice {
+			out = append(out, t)
+		}
+	}
+	if len(out) == 0 {
+		return []Topic{Fit}
+	}
+	return out
 }
 
 // asksLength accepts "how far can i run 6 gauge", "max length of 8 gauge": the run is
