@@ -68,10 +68,25 @@ func plain(text string, out []string) []string {
 			w += text[j+1 : k]
 			j = k
 		}
-		out = append(out, w)
+		out = append(out, mended(w))
 		i = j
 	}
 	return out
+}
+
+// mended is a plain word with a common slip of the pen put right.
+func mended(w string) string {
+	switch w {
+	case "wieght", "weigth", "weght", "waight":
+		return "weight"
+	case "diffrence", "diference", "differance":
+		return "difference"
+	case "recomend", "reccomend", "reccommend":
+		return "recommend"
+	case "capcity", "capasity", "capacitiy":
+		return "capacity"
+	}
+	return w
 }
 
 // beginnings is a set of the first two letters of words; it may hold some that are
